@@ -1,0 +1,15 @@
+# SPDX-License-Identifier: GPL-3.0-or-later
+include_HEADERS = include/strapwise.h
+roomincludedir = $(includedir)/strapwise
+roominclude_HEADERS = \
+	include/strapwise/ask.h \
+	include/strapwise/chart.h \
+	include/strapwise/field.h \
+	include/strapwise/grade.h \
+	include/strapwise/lubrication.h \
+	include/strapwise/status.h \
+	include/strapwise/strap.h \
+	include/strapwise/thread.h \
+	include/strapwise/torque.h \
+	include/strapwise/units.h \
+	include/strapwise/words.h

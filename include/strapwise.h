@@ -1,0 +1,22 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/**
+ * @file
+ * @brief Everything of libstrapwise, in the order of the force: table, thread,
+ *        torque, strap.
+ */
+#ifndef STRAPWISE_H
+#define STRAPWISE_H
+
+#include <strapwise/status.h>
+#include <strapwise/units.h>
+#include <strapwise/words.h>
+#include <strapwise/field.h>
+#include <strapwise/thread.h>
+#include <strapwise/grade.h>
+#include <strapwise/lubrication.h>
+#include <strapwise/torque.h>
+#include <strapwise/chart.h>
+#include <strapwise/strap.h>
+#include <strapwise/ask.h>
+
+#endif

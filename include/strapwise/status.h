@@ -1,0 +1,172 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/**
+ * @file
+ * @brief How a call tells that it could not answer, and how a result tells
+ *        that it is doubtful.
+ *
+ * Every fallible function returns a flat struct by value whose first member is
+ * `int status` (0 = good), and takes a nullable `sw_error *` owned by the
+ * caller as its last argument. On an error every double of the result is NaN.
+ * A result that is usable but doubtful carries bits of sw_warning in
+ * `warnings`.
+ */
+#ifndef STRAPWISE_STATUS_H
+#define STRAPWISE_STATUS_H
+
+#include <stddef.h>
+#include <stdint.h>
+
+/** @cond */
+#if defined(SWIG)
+#define SW_API
+#define SW_NODISCARD
+#elif defined(_WIN32)
+#ifdef SW_BUILD
+#define SW_API __declspec(dllexport)
+#else
+#define SW_API __declspec(dllimport)
+#endif
+#define SW_NODISCARD
+#elif defined(__GNUC__)
+#define SW_API __attribute__((visibility("default")))
+#define SW_NODISCARD __attribute__((warn_unused_result))
+#else
+#define SW_API
+#define SW_NODISCARD
+#endif
+/** @endcond */
+
+#ifdef __cplusplus
+extern "C" {
+#endif
+
+/** An optional number that the caller left to the library. Not a NaN: a NaN
+ *  given as input is always an error. */
+#define SW_UNSET (-1.7976931348623157e308)
+
+/** An optional enumerator that the caller left to the library. */
+#define SW_UNSET_WORD 0
+
+/** @cond one list gives the enumerators, their names and their meaning */
+#define SW_ERROR_LIST(X)                                                       \
+    X(SW_ERR_NULL, 1, "null_pointer", "a required pointer is missing")         \
+    X(SW_ERR_MISSING, 2, "missing", "a required value was not given")          \
+    X(SW_ERR_NAN, 3, "nan", "a value is not a number")                         \
+    X(SW_ERR_RANGE, 4, "range", "a value lies outside its allowed range")      \
+    X(SW_ERR_SYNTAX, 5, "syntax", "a text could not be read")                  \
+    X(SW_ERR_UNIT, 6, "unit", "a unit is missing, unknown or of another kind") \
+    X(SW_ERR_UNKNOWN, 7, "unknown", "a name is in no table")                   \
+    X(SW_ERR_CONFLICT, 8, "conflict", "two values exclude each other")         \
+    X(SW_ERR_NONE, 9, "no_answer", "no value in range meets the demand")
+/** @endcond */
+
+/** Error codes; 0 is good. */
+typedef enum {
+    SW_OK = 0,
+#define SW_X(sym, num, name, text) sym = num,
+    SW_ERROR_LIST(SW_X)
+#undef SW_X
+} sw_status;
+
+/** What went wrong, in one line. Owned by the caller; nothing to free. */
+typedef struct {
+    int code;          /**< sw_status */
+    char field[40];    /**< the offending field of the input, or "" */
+    double low;        /**< allowed range, lower end; NaN where there is none */
+    double high;       /**< allowed range, upper end; NaN where there is none */
+    char message[256]; /**< one line: field, value, allowed range with unit */
+} sw_error;
+
+/** Name of an error code ("range"), or "unknown_code". Static text. */
+SW_API const char *sw_status_name(int code);
+
+/** Number of error codes that exist (codes run 1 .. count). */
+SW_API int sw_status_count(void);
+
+/** @cond one list gives the bits, their names and their meaning */
+#define SW_WARNING_LIST(X)                                                     \
+    X(SW_WARN_HEEL_LOW, 0, "heel_low",                                         \
+      "the heel is lower than the toe: the strap rides on the part's edge "    \
+      "and shoves the part away")                                              \
+    X(SW_WARN_TOE_ON_EDGE, 1, "toe_on_edge",                                   \
+      "a flat nose bears on the part's edge, not on its face: raise the heel " \
+      "a little or use a round nose")                                          \
+    X(SW_WARN_TOE_SLIDES, 2, "toe_slides",                                     \
+      "the toe is at its friction limit and creeps on the part")               \
+    X(SW_WARN_STRAP_WALKS, 3, "strap_walks",                                   \
+      "toe and heel together cannot hold the strap: it walks until the end "   \
+      "of its slot meets the stud")                                            \
+    X(SW_WARN_STUD_YIELDS, 4, "stud_yields",                                   \
+      "the stud bends past its yield: the elastic answer ends here")           \
+    X(SW_WARN_STUD_STRENGTH_UNKNOWN, 5, "stud_strength_unknown",               \
+      "the grade has no yield for this size: stud stress was not judged")      \
+    X(SW_WARN_SEAT_ANGLE, 6, "seat_angle",                                     \
+      "the tilt exceeds what the spherical washer pair takes up")              \
+    X(SW_WARN_SEAT_TABLE, 7, "seat_table",                                     \
+      "no spherical washer of this size in the table: sphere radius assumed")  \
+    X(SW_WARN_TILT_LARGE, 8, "tilt_large",                                     \
+      "the tilt is beyond 5 degrees, where the model was never compared")      \
+    X(SW_WARN_ON_RIM, 9, "on_rim",                                             \
+      "the nut or washer bears on one edge only")                              \
+    X(SW_WARN_NUT_TRAVEL, 10, "nut_travel",                                    \
+      "the nut moves sideways by more than the slot's clearance")              \
+    X(SW_WARN_STRAP_YIELDS, 11, "strap_yields",                                \
+      "the strap bends past the yield assumed for it")                         \
+    X(SW_WARN_STUD_NEAR_HEEL, 12, "stud_near_heel",                            \
+      "the stud stands nearer the heel than the toe: the heel takes the "      \
+      "larger share")                                                          \
+    X(SW_WARN_NO_NOMINAL, 13, "no_nominal",                                    \
+      "the nut does not turn: only the range from low to high counts, the "    \
+      "middle is not a prediction")                                            \
+    X(SW_WARN_OVER_PROOF, 14, "over_proof",                                    \
+      "the preload exceeds 75 % of the proof load")                            \
+    X(SW_WARN_OVER_YIELD, 15, "over_yield",                                    \
+      "tension and torsion together exceed the yield of the grade")            \
+    X(SW_WARN_TILT_REVERSES, 16, "tilt_reverses",                              \
+      "thread play is as large as the tilt: the nut may seat flat without "    \
+      "bending the stud")                                                      \
+    X(SW_WARN_HEIGHTS_ASSUMED, 17, "heights_assumed",                          \
+      "neither part height nor stud length was given: both are assumed")       \
+    X(SW_WARN_SELF_LOOSENING, 18, "self_loosening",                            \
+      "friction is too low to keep the nut: it turns back by itself")          \
+    X(SW_WARN_LUBRICATION_CONFLICT, 19, "lubrication_conflict",                \
+      "handbooks disagree about this condition: measure your own K")           \
+    X(SW_WARN_TABLE_FROM_MEMORY, 20, "table_from_memory",                      \
+      "a table value that entered was written from memory, without a source")
+/** @endcond */
+
+/** Bits of a result's `warnings`. */
+typedef enum {
+#define SW_X(sym, bit, name, text) sym = 1 << bit,
+    SW_WARNING_LIST(SW_X)
+#undef SW_X
+} sw_warning;
+
+/** Name of the warning with this bit number (0 ..), or NULL past the last. */
+SW_API const char *sw_warning_name(int bit);
+
+/** One sentence on the warning with this bit number, or NULL past the last. */
+SW_API const char *sw_warning_text(int bit);
+
+/** A default that entered a result. */
+typedef struct {
+    int status;       /**< 0, or SW_ERR_RANGE past the end of the list */
+    char name[40];    /**< field of the input that was left open */
+    char unit[12];    /**< "mm", "N", ... or "" */
+    char word[32];    /**< the value, where it is a word; else "" */
+    double value;     /**< the value, where it is a number */
+    double low;       /**< usual range, lower end */
+    double high;      /**< usual range, upper end */
+    char source[160]; /**< where the value comes from */
+} sw_assumption;
+
+/** Library version "major.minor.patch". Static text. */
+SW_API const char *sw_version(void);
+
+/** Edition and date of the compiled-in tables. Static text. */
+SW_API const char *sw_tables_version(void);
+
+#ifdef __cplusplus
+}
+#endif
+#endif

@@ -1,0 +1,128 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/**
+ * @file
+ * @brief Enumerators of inputs and results, and their words.
+ */
+#ifndef STRAPWISE_WORDS_H
+#define STRAPWISE_WORDS_H
+
+#include <strapwise/status.h>
+
+#ifdef __cplusplus
+extern "C" {
+#endif
+
+/** Form of the torque equation. */
+typedef enum {
+    SW_FORM_LINEAR = 1, /**< P/2pi + mu d2/(2 cos alpha) + mu r */
+    SW_FORM_EXACT       /**< helix and normal flank angle kept */
+} sw_form;
+
+/** How torsion is counted when the stud is loaded towards its yield. */
+typedef enum {
+    SW_TORSION_PLASTIC = 1, /**< polar modulus pi d^3/12 */
+    SW_TORSION_ELASTIC      /**< polar modulus pi d^3/16 */
+} sw_torsion;
+
+/** What lies between nut and strap. */
+typedef enum {
+    SW_SEAT_FLAT = 1, /**< plain nut or washer */
+    SW_SEAT_SPHERICAL /**< spherical washer in a conical or dished seat */
+} sw_seat;
+
+/** The toe's underside. */
+typedef enum {
+    SW_NOSE_FLAT = 1, /**< flat land: bears on one of its edges */
+    SW_NOSE_ROUND,    /**< radius across the strap's width */
+    SW_NOSE_BALL      /**< ball-ended screw or swivel: stays where it is */
+} sw_nose;
+
+/** What the heel stands on. */
+typedef enum {
+    SW_HEEL_BLOCK = 1, /**< solid block, smooth */
+    SW_HEEL_SERRATED,  /**< toothed block: cannot slide */
+    SW_HEEL_SCREW      /**< slender jack screw: gives way sideways */
+} sw_heel;
+
+/** How the stud is held in table or T-nut. */
+typedef enum {
+    SW_FOOT_HELD = 1, /**< foot cannot rotate */
+    SW_FOOT_ROCKING   /**< foot rotates freely */
+} sw_foot;
+
+/** Whether the nut slips on its seat while the force grows. */
+typedef enum {
+    SW_NUT_TURNED = 1, /**< turned up with a spanner */
+    SW_NUT_STILL       /**< power clamp, cam, locked nut */
+} sw_nut;
+
+/** How much of the strap's own bending counts. */
+typedef enum {
+    SW_STRAP_BENDING = 1, /**< spread of its underside */
+    SW_STRAP_RIGID,       /**< none: textbook statics */
+    SW_STRAP_FULL         /**< spread, and its slope at the stud */
+} sw_strap_kind;
+
+/** State of the seat. */
+typedef enum {
+    SW_STATE_LEVEL = 1, /**< no tilt at the nut */
+    SW_STATE_CONFORMED, /**< the stud is bent until the nut lies flat */
+    SW_STATE_RIM,       /**< the nut bears on one edge */
+    SW_STATE_SWIVELLED  /**< the spherical pair took the tilt up */
+} sw_state;
+
+/** Which way the part is drawn. */
+typedef enum {
+    SW_PULL_TOWARD = 1, /**< toward the stud */
+    SW_PULL_AWAY,       /**< away from the stud */
+    SW_PULL_NONE        /**< neither */
+} sw_pull;
+
+/** What low and high of a result contain. */
+typedef enum {
+    SW_BAND_MODEL = 1, /**< the model's own uncertainty */
+    SW_BAND_SCATTER    /**< that, and the scatter of torque and friction */
+} sw_band;
+
+/** Where a flat nose or block bears. */
+typedef enum {
+    SW_BEARS_EDGE = 1, /**< inner edge, nearest the stud */
+    SW_BEARS_TIP,      /**< outer end of the strap */
+    SW_BEARS_NOSE      /**< on its radius or ball */
+} sw_bears;
+
+/** What an inverse question is judged by. */
+typedef enum {
+    SW_BASIS_NOMINAL = 1, /**< the nominal answer */
+    SW_BASIS_BAND         /**< the worse end of the band */
+} sw_basis;
+
+/** Lists of words. */
+typedef enum {
+    SW_WORDS_FORM = 1, /**< sw_form */
+    SW_WORDS_TORSION,  /**< sw_torsion */
+    SW_WORDS_SEAT,     /**< sw_seat */
+    SW_WORDS_NOSE,     /**< sw_nose */
+    SW_WORDS_HEEL,     /**< sw_heel */
+    SW_WORDS_FOOT,     /**< sw_foot */
+    SW_WORDS_NUT,      /**< sw_nut */
+    SW_WORDS_STRAP,    /**< sw_strap_kind */
+    SW_WORDS_STATE,    /**< sw_state */
+    SW_WORDS_PULL,     /**< sw_pull */
+    SW_WORDS_BAND,     /**< sw_band */
+    SW_WORDS_BEARS,    /**< sw_bears */
+    SW_WORDS_BASIS,    /**< sw_basis */
+    SW_WORDS_SYSTEM,   /**< sw_system */
+    SW_WORDS_COUNT = SW_WORDS_SYSTEM
+} sw_words;
+
+/** Word of an enumerator ("flat"), or NULL when there is none. */
+SW_API const char *sw_word(int list, int value);
+
+/** Enumerator of a word, or 0 when the list does not have it. */
+SW_API int sw_word_value(int list, const char *word);
+
+#ifdef __cplusplus
+}
+#endif
+#endif

@@ -1,0 +1,186 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Field: every struct of the interface as a list of named fields, and what can
+ * be done from the list alone: check an input, fill a default and note it,
+ * describe what was assumed, spoil a result.
+ */
+#include "base/internal.h"
+
+#include <string.h>
+
+static const sw_field *const list[SW_STRUCT_COUNT + 1] = {
+    [SW_STRUCT_THREAD_OUT] = sw__thread_out_fields,
+    [SW_STRUCT_GRADE_OUT] = sw__grade_out_fields,
+    [SW_STRUCT_LUBRICATION_OUT] = sw__lubrication_out_fields,
+    [SW_STRUCT_TORQUE_IN] = sw__torque_in_fields,
+    [SW_STRUCT_TORQUE_OUT] = sw__torque_out_fields,
+    [SW_STRUCT_CHART_IN] = sw__chart_in_fields,
+    [SW_STRUCT_CHART_OUT] = sw__chart_out_fields,
+    [SW_STRUCT_STRAP_IN] = sw__strap_in_fields,
+    [SW_STRUCT_STRAP_OUT] = sw__strap_out_fields,
+    [SW_STRUCT_TILT_OUT] = sw__tilt_out_fields,
+    [SW_STRUCT_PLACE_OUT] = sw__place_out_fields,
+    [SW_STRUCT_STRAP_TORQUE_OUT] = sw__strap_torque_out_fields,
+    [SW_STRUCT_MATTER_OUT] = sw__matter_out_fields,
+};
+
+const sw_field *sw_field_at(int structure, int index)
+{
+    if (structure < 1 || structure > SW_STRUCT_COUNT || index < 0)
+        return NULL;
+    const sw_field *f = list[structure];
+    for (; f->name && index > 0; f++)
+        index--;
+    return f->name ? f : NULL;
+}
+
+static int index_of(int structure, const char *name)
+{
+    const sw_field *f = list[structure];
+    for (int i = 0; f[i].name; i++)
+        if (strcmp(f[i].name, name) == 0)
+            return i;
+    return -1;
+}
+
+const sw_field *sw_field_named(int structure, const char *name)
+{
+    if (structure < 1 || structure > SW_STRUCT_COUNT || !name)
+        return NULL;
+    int i = index_of(structure, name);
+    return i < 0 ? NULL : &list[structure][i];
+}
+
+static double number_at(const void *base, const sw_field *f)
+{
+    double value;
+    memcpy(&value, (const char *)base + f->offset, sizeof value);
+    return value;
+}
+
+static int word_at(const void *base, const sw_field *f)
+{
+    int value;
+    memcpy(&value, (const char *)base + f->offset, sizeof value);
+    return value;
+}
+
+static int check_word(const void *in, const sw_field *f, sw_error *err)
+{
+    int value = word_at(in, f);
+    if (value == SW_UNSET_WORD || sw_word(f->words, value))
+        return SW_OK;
+    char message[160];
+    sw__line line = sw__line_start(message, sizeof message);
+    sw__line_add(&line, f->name);
+    sw__line_add(&line, ": ");
+    sw__line_add_number(&line, value);
+    sw__line_add(&line, " is none of");
+    for (int v = 1; sw_word(f->words, v); v++) {
+        sw__line_add(&line, v > 1 ? ", " : " ");
+        sw__line_add(&line, sw_word(f->words, v));
+    }
+    return sw__fail(err, SW_ERR_RANGE, f->name, message);
+}
+
+int sw__check_input(const void *in, int structure, sw_error *err)
+{
+    for (const sw_field *f = list[structure]; f->name; f++) {
+        if (f->type == SW_FIELD_NUMBER) {
+            double v = number_at(in, f);
+            if (sw__is_set(v) && !(v >= f->min && v <= f->max))
+                return sw__fail_range(err, f->name, v, f->unit, f->min, f->max);
+        } else if (f->type == SW_FIELD_WORD) {
+            int status = check_word(in, f, err);
+            if (status)
+                return status;
+        } else if (!memchr((const char *)in + f->offset, '\0', f->size)) {
+            char message[120];
+            sw__line line = sw__line_start(message, sizeof message);
+            sw__line_add(&line, f->name);
+            sw__line_add(&line, ": text is too long");
+            return sw__fail(err, SW_ERR_SYNTAX, f->name, message);
+        }
+    }
+    return SW_OK;
+}
+
+void sw__spoil(void *out, int structure, int status)
+{
+    const double nan = NAN;
+    for (const sw_field *f = list[structure]; f->name; f++)
+        if (f->type == SW_FIELD_NUMBER)
+            memcpy((char *)out + f->offset, &nan, sizeof nan);
+    memcpy(out, &status, sizeof status);
+}
+
+sw_assumption sw__assumed(const void *in, int structure, uint64_t assumed,
+                          int index, sw_error *err)
+{
+    sw_assumption a;
+    memset(&a, 0, sizeof a);
+    a.value = a.low = a.high = NAN;
+    int bit = -1;
+    for (int i = 0; index >= 0 && i < 64 && bit < 0; i++)
+        if (assumed >> i & 1 && index-- == 0)
+            bit = i;
+    if (bit < 0) {
+        a.status = sw__fail(err, SW_ERR_RANGE, "index",
+                            "index: past the end of the assumed values");
+        return a;
+    }
+    const sw_field *f = &list[structure][bit];
+    sw__copy(a.name, sizeof a.name, f->name);
+    sw__copy(a.unit, sizeof a.unit, f->unit);
+    sw__copy(a.source, sizeof a.source, f->source);
+    if (f->type == SW_FIELD_NUMBER) {
+        a.value = number_at(in, f);
+        a.low = f->relative ? f->low * a.value : f->low;
+        a.high = f->relative ? f->high * a.value : f->high;
+    } else if (f->type == SW_FIELD_WORD) {
+        sw__copy(a.word, sizeof a.word, sw_word(f->words, word_at(in, f)));
+    } else {
+        sw__copy(a.word, sizeof a.word, (const char *)in + f->offset);
+    }
+    return a;
+}
+
+uint64_t sw__bit(int structure, const char *name)
+{
+    return (uint64_t)1 << index_of(structure, name);
+}
+
+static void note(const sw__filler *f, int i)
+{
+    *f->assumed |= (uint64_t)1 << i;
+}
+
+void sw__fill_number(const sw__filler *f, const char *name, double value)
+{
+    int i = index_of(f->structure, name);
+    const sw_field *field = &list[f->structure][i];
+    if (sw__is_set(number_at(f->base, field)) || !sw__is_set(value))
+        return;
+    memcpy(f->base + field->offset, &value, sizeof value);
+    note(f, i);
+}
+
+void sw__fill_word(const sw__filler *f, const char *name, int value)
+{
+    int i = index_of(f->structure, name);
+    const sw_field *field = &list[f->structure][i];
+    if (word_at(f->base, field) != SW_UNSET_WORD)
+        return;
+    memcpy(f->base + field->offset, &value, sizeof value);
+    note(f, i);
+}
+
+void sw__fill_text(const sw__filler *f, const char *name, const char *value)
+{
+    int i = index_of(f->structure, name);
+    const sw_field *field = &list[f->structure][i];
+    if (f->base[field->offset] || !value[0])
+        return;
+    sw__copy(f->base + field->offset, field->size, value);
+    note(f, i);
+}

@@ -1,0 +1,102 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * What the rooms share and nobody outside sees: one-line messages, checks of
+ * input structs against their field list, NaN-filling of results.
+ */
+#ifndef SW_BASE_INTERNAL_H
+#define SW_BASE_INTERNAL_H
+
+#include <strapwise/field.h>
+#include <strapwise/status.h>
+#include <strapwise/words.h>
+
+#include <math.h>
+
+#define SW__PI 3.14159265358979323846
+#define SW__RAD(deg) ((deg) * (SW__PI / 180.0))
+#define SW__DEG(rad) ((rad) * (180.0 / SW__PI))
+#define SW__LBF_N 4.4482216152605 /* exact: 0.45359237 kg * 9.80665 m/s2 */
+#define SW__FTLBF_NM (SW__LBF_N * 0.3048) /* exact */
+
+/* A one-line text under construction; what does not fit is cut. */
+typedef struct {
+    char *text;
+    size_t room, length;
+} sw__line;
+
+sw__line sw__line_start(char *text, size_t room);
+void sw__line_add(sw__line *line, const char *text);
+/* user text: control bytes and broken UTF-8 become '?', long text is cut */
+void sw__line_add_quoted(sw__line *line, const char *text);
+void sw__line_add_number(sw__line *line, double value);
+
+/* Each records the error (when err is not NULL) and returns its code. */
+int sw__fail(sw_error *err, int code, const char *field, const char *message);
+int sw__fail_range(sw_error *err, const char *field, double value,
+                   const char *unit, double low, double high);
+int sw__fail_null(sw_error *err, const char *field);
+void sw__clear(sw_error *err);
+
+static inline int sw__is_set(double value) { return value != SW_UNSET; }
+
+/* Copies with a cut at room - 1, always terminated. */
+void sw__copy(char *to, size_t room, const char *from);
+
+/* Distance of two names in single-character edits, letter case ignored. */
+int sw__edits(const char *a, const char *b);
+
+/* Checks every set field of an input struct: numbers for NaN and range, words
+ * for membership, texts for termination. Returns 0 or records the error. */
+int sw__check_input(const void *in, int structure, sw_error *err);
+
+/* Fills every number of a result with NaN and sets its status (first int). */
+void sw__spoil(void *out, int structure, int status);
+
+/* The index-th bit that is set in `assumed`, described from the fields. */
+sw_assumption sw__assumed(const void *in, int structure, uint64_t assumed,
+                          int index, sw_error *err);
+
+/* The bit of a field in `assumed`. */
+uint64_t sw__bit(int structure, const char *name);
+
+/* Takes a default for an open field and notes it; a default that is itself
+ * open (SW_UNSET, "") changes nothing. */
+typedef struct {
+    char *base;
+    int structure;
+    uint64_t *assumed;
+} sw__filler;
+
+void sw__fill_number(const sw__filler *f, const char *name, double value);
+void sw__fill_word(const sw__filler *f, const char *name, int value);
+void sw__fill_text(const sw__filler *f, const char *name, const char *value);
+
+/* Field lists; ended by a row without a name. */
+extern const sw_field sw__thread_out_fields[], sw__grade_out_fields[],
+    sw__lubrication_out_fields[], sw__torque_in_fields[],
+    sw__torque_out_fields[], sw__chart_in_fields[], sw__chart_out_fields[],
+    sw__strap_in_fields[], sw__strap_out_fields[], sw__tilt_out_fields[],
+    sw__place_out_fields[], sw__strap_torque_out_fields[],
+    sw__matter_out_fields[];
+
+/* Rows of the field lists; the struct type is the macro SW__S. SW__IN_TIMES:
+ * the usual range as factors of the default. */
+#define SW__AT(n) offsetof(SW__S, n), sizeof(((SW__S *)0)->n)
+#define SW__OUT(n, u)                                                          \
+    { #n, u, SW_FIELD_NUMBER, 0, SW__AT(n), 0, 0, 0, 0, 0, "" }
+#define SW__OUT_WORD(n, w)                                                     \
+    { #n, "", SW_FIELD_WORD, w, SW__AT(n), 0, 0, 0, 0, 0, "" }
+#define SW__OUT_TEXT(n)                                                        \
+    { #n, "", SW_FIELD_TEXT, 0, SW__AT(n), 0, 0, 0, 0, 0, "" }
+#define SW__IN(n, u, min, max, low, high, source)                              \
+    { #n, u, SW_FIELD_NUMBER, 0, SW__AT(n), min, max, low, high, 0, source }
+#define SW__IN_TIMES(n, u, min, max, low, high, source)                        \
+    { #n, u, SW_FIELD_NUMBER, 0, SW__AT(n), min, max, low, high, 1, source }
+#define SW__IN_WORD(n, w, source)                                              \
+    { #n, "", SW_FIELD_WORD, w, SW__AT(n), 0, 0, 0, 0, 0, source }
+#define SW__IN_TEXT(n, source)                                                 \
+    { #n, "", SW_FIELD_TEXT, 0, SW__AT(n), 0, 0, 0, 0, 0, source }
+#define SW__END                                                                \
+    { NULL, NULL, 0, 0, 0, 0, 0, 0, 0, 0, 0, NULL }
+
+#endif

@@ -1,0 +1,41 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Words: every enumerator and its word, both ways.
+ */
+#include "base/internal.h"
+
+#include <string.h>
+
+#define MOST 5
+
+static const char *const word[SW_WORDS_COUNT + 1][MOST + 1] = {
+    [SW_WORDS_FORM] = {NULL, "linear", "exact"},
+    [SW_WORDS_TORSION] = {NULL, "plastic", "elastic"},
+    [SW_WORDS_SEAT] = {NULL, "flat", "spherical"},
+    [SW_WORDS_NOSE] = {NULL, "flat", "round", "ball"},
+    [SW_WORDS_HEEL] = {NULL, "block", "serrated", "screw"},
+    [SW_WORDS_FOOT] = {NULL, "held", "rocking"},
+    [SW_WORDS_NUT] = {NULL, "turned", "still"},
+    [SW_WORDS_STRAP] = {NULL, "bending", "rigid", "full"},
+    [SW_WORDS_STATE] = {NULL, "level", "conformed", "on rim", "swivelled"},
+    [SW_WORDS_PULL] = {NULL, "toward stud", "away from stud", "none"},
+    [SW_WORDS_BAND] = {NULL, "model", "model+scatter"},
+    [SW_WORDS_BEARS] = {NULL, "inner edge", "outer end", "nose"},
+    [SW_WORDS_BASIS] = {NULL, "nominal", "band"},
+    [SW_WORDS_SYSTEM] = {NULL, "metric", "unified"},
+};
+
+const char *sw_word(int list, int value)
+{
+    if (list < 1 || list > SW_WORDS_COUNT || value < 1 || value > MOST)
+        return NULL;
+    return word[list][value];
+}
+
+int sw_word_value(int list, const char *text)
+{
+    for (int v = 1; text && sw_word(list, v); v++)
+        if (strcmp(sw_word(list, v), text) == 0)
+            return v;
+    return SW_UNSET_WORD;
+}

@@ -1,0 +1,126 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Seat: a nut pressed on a leaning surface, and the stud it bends.
+ *
+ * The stud is a beam-column: foot at z = 0, nut at z = l, tension F, and at
+ * the nut a force that leans by theta_R from vertical toward the seat's low
+ * end. Its slope q(z) obeys
+ *
+ *   E I q'' = F q - F tan(theta_R),  q(0) = 0 (held) or q'(0) = 0 (rocking)
+ *
+ * with k = sqrt(F/EI), u = k l and angles small enough that tan(x) = x in the
+ * bending part (the force's own line keeps its tangent). With the nut turned
+ * by alpha at the tip:
+ *
+ *   held     M_nut  = EI k [(alpha - theta_R)/tanh u + theta_R/sinh u]   (1)
+ *            M_foot = M_nut/cosh u + EI k theta_R tanh u                 (2)
+ *   rocking  M_nut  = EI k (alpha - theta_R) tanh u, M_foot = 0          (3)
+ *
+ * What the seat does to it:
+ *   conformed  alpha = phi - play: the face lies flat;
+ *   on rim     M_nut = F rim (cos alpha + sin alpha tan theta_R), alpha free:
+ *              the edge stands rim sin(alpha) above the nut's centre;
+ *   rho = phi - theta_R is how far the force leans from the seat's normal. A
+ *   nut that turns has no friction along the slope (rho = 0); otherwise rho is
+ *   what sticks, at most atan(slip):
+ *     held     tip does not travel: rho = phi (u - T)/(u - 2T), T = tanh(u/2)
+ *              (6 phi/u^2 for small u)                                   (4)
+ *              on rim: rho = phi + rim k (1 - 1/cosh u)/(u - tanh u)     (5)
+ *     rocking  rho = phi u/(u - tanh u)                                  (6)
+ *   thread play lets the nut lie flat before the stud bends: M_nut >= 0.
+ *
+ * At the height of the nut's face the force passes arm = l tan(theta_R) -
+ * M_foot/F from the foot's axis, and the nut has travelled arm + M_nut/F; both
+ * toward the low end. On the rim the nut's centre stands off the seat by
+ * rim (cos alpha tan phi - sin alpha). A nut that is turned: u -> 0 gives
+ * M_nut = M_foot = EI phi/l.
+ *
+ * Source: derived here from the beam-column equation (any text on structural
+ * stability, e.g. Timoshenko and Gere); compared with a planar contact finite
+ * element run and with tests/reference/strap_planar.py.
+ *
+ * Not in it: a washer that dishes, a ring-shaped face (it lifts a little
+ * earlier than two points), plastic studs, the foot's own give.
+ */
+#include "clamp/seat.h"
+
+/* (u - T)/(u - 2T) with T = tanh(u/2); the difference below cancels for small
+ * u: u - 2T = u^3/12 (1 - u^2/10 ...). */
+static double stick_ratio(double u)
+{
+    const double small = 0.02; /* next term of the series: 1e-8 relative */
+    if (u < small)
+        return 6 / (u * u) * (1 + u * u / 60);
+    const double T = tanh(u / 2);
+    return (u - T) / (u - 2 * T);
+}
+
+/* u - tanh u, without cancellation for small u */
+static double tanh_lag(double u)
+{
+    const double small = 0.02;
+    return u < small ? u * u * u / 3 * (1 - 0.4 * u * u) : u - tanh(u);
+}
+
+/* Moment of a nut turned by alpha that bears on its edge. */
+static double rim_moment(const sw__stud *s, double alpha, double lean)
+{
+    return s->F * s->rim * (cos(alpha) + sin(alpha) * tan(lean));
+}
+
+static void conform_held(const sw__stud *s, double k, double u, sw__seat *seat)
+{
+    const double EIk = s->EI * k, most = atan(s->slip);
+    double rho = fmin(most, s->phi * stick_ratio(u));
+    seat->lean = s->phi - rho;
+    seat->M_nut = EIk * ((s->phi - s->play - seat->lean) / tanh(u) +
+                         seat->lean / sinh(u));
+    if (seat->M_nut < 0)
+        seat->M_nut = 0;
+    double alpha = s->phi - s->play;
+    if (seat->M_nut > rim_moment(s, alpha, seat->lean)) {
+        enum { PASSES = 4 }; /* alpha matters by its square only */
+        seat->on_rim = 1;
+        rho = fmin(most, s->phi + s->rim * k * (1 - 1 / cosh(u)) / tanh_lag(u));
+        seat->lean = s->phi - rho;
+        for (int i = 0; i < PASSES; i++) {
+            seat->M_nut = rim_moment(s, alpha, seat->lean);
+            alpha = seat->lean + tanh(u) * (seat->M_nut / EIk -
+                                            seat->lean / sinh(u)); /* (1) */
+        }
+        seat->lift = s->rim * (cos(alpha) * tan(s->phi) - sin(alpha));
+    }
+    seat->M_foot = seat->M_nut / cosh(u) + EIk * seat->lean * tanh(u);
+}
+
+static void conform_rocking(const sw__stud *s, double k, double u,
+                            sw__seat *seat)
+{
+    const double rho =
+        fmin(atan(s->slip), u > 0 ? s->phi * u / tanh_lag(u) : INFINITY);
+    seat->lean = s->phi - rho;
+    seat->M_nut =
+        fmax(0, s->EI * k * (s->phi - s->play - seat->lean) * tanh(u));
+    const double most = rim_moment(s, s->phi - s->play, seat->lean);
+    if (seat->M_nut > most) {
+        seat->on_rim = 1;
+        seat->M_nut = most;
+    }
+    seat->M_foot = 0;
+}
+
+sw__seat sw__seat_solve(const sw__stud *s)
+{
+    sw__seat seat = {0, 0, 0, 0, 0, 0, 0, 0};
+    if (s->phi <= 0)
+        return seat;
+    const double k = sqrt(s->F / s->EI), u = k * s->length;
+    if (s->rocking)
+        conform_rocking(s, k, u, &seat);
+    else
+        conform_held(s, k, u, &seat);
+    seat.offset = seat.M_nut / s->F;
+    seat.arm = s->length * tan(seat.lean) - seat.M_foot / s->F;
+    seat.travel = seat.arm + seat.offset;
+    return seat;
+}

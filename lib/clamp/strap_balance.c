@@ -1,0 +1,118 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Strap balance: the forces on one strap. Equations as numbered in strap.c.
+ */
+#include "clamp/strap_balance.h"
+
+double sw__strap_toe_slope(const sw__strap_geometry *g)
+{
+    return g->F * g->a * g->b * (g->L + g->b) / (6 * g->EI_strap * g->L);
+}
+
+double sw__strap_heel_slope(const sw__strap_geometry *g)
+{
+    return g->F * g->a * g->b * (g->L + g->a) / (6 * g->EI_strap * g->L);
+}
+
+static double clamp(double value, double limit)
+{
+    return value > limit ? limit : value < -limit ? -limit : value;
+}
+
+/* Equation (5). */
+static double heel_hold(const sw__strap_geometry *g, const sw__strap_choice *c,
+                        const sw__strap_forces *f)
+{
+    const double own = c->rigid ? 0 : 4 / g->EA_strap; /* per mm of strap */
+    const double c_toe = g->c_toe + own * g->a;
+    const double c_heel = g->c_heel + own * g->b;
+    const double give = c_heel + c_toe;
+    const double T = c->firm || give <= 0
+                         ? (f->spread > 0 ? INFINITY : -f->X / 2)
+                         : (f->spread - f->X * c_toe) / give;
+    return c->heel_share * clamp(T, c->mu_heel * fmax(f->N_heel, 0));
+}
+
+/* Sag at x of a strap loaded at c, both from the heel; times EI_strap. */
+static double sag(const sw__strap_geometry *g, double x, double c)
+{
+    if (x > c) { /* the same beam seen from the toe */
+        x = g->L - x;
+        c = g->L - c;
+    }
+    const double d = g->L - c;
+    return g->F * d * x * (g->L * g->L - d * d - x * x) / (6 * g->L);
+}
+
+/* Equation (7): slope of the chord under the nut, falling to the heel
+ * positive: the strap sags most on its longer side. */
+static double own_slope(const sw__strap_geometry *g, double nut, double load)
+{
+    const double c = fmin(fmax(load, 0), g->L);
+    return (sag(g, nut - g->rim, c) - sag(g, nut + g->rim, c)) /
+           (2 * g->rim * g->EI_strap);
+}
+
+/* Equation (2). Where nut and resultant stand hangs on the slope, which moves
+ * with them by a small part of the strap's bending: a few passes settle it. */
+static void press_seat(const sw__strap_geometry *g, const sw__strap_choice *c,
+                       sw__strap_forces *f)
+{
+    enum { PASSES = 8 };
+    double nut = g->b;
+    f->x_seat = g->b;
+    f->y_seat = g->y_seat;
+    for (int i = 0; i < (c->slope ? PASSES : 1); i++) {
+        const double theta =
+            g->theta - (c->slope ? own_slope(g, nut, f->x_seat) : 0);
+        const double sign = theta < 0 ? -1 : 1;
+        const sw__stud stud = {g->F,
+                               g->EI_stud,
+                               g->length,
+                               g->rim,
+                               fmax(0, fabs(theta) - g->permitted),
+                               c->slip,
+                               c->play,
+                               c->rocking};
+        f->seat = sw__seat_solve(&stud);
+        f->X = -sign * g->F * tan(f->seat.lean) + c->extra_load * g->F;
+        f->x_seat = g->b + sign * f->seat.arm + c->extra_place;
+        nut = g->b + sign * f->seat.travel;
+        f->y_seat = g->y_seat - (nut - g->b) * tan(g->theta) + f->seat.lift;
+    }
+    const double b = fmin(fmax(f->x_seat, 0), g->L);
+    f->spread =
+        c->rigid ? 0 : g->F * (g->L - b) * b * g->t / (4 * g->EI_strap);
+}
+
+sw__strap_forces sw__strap_balance(const sw__strap_geometry *g,
+                                   const sw__strap_choice *c)
+{
+    sw__strap_forces f;
+    press_seat(g, c, &f);
+    /* S hangs on the normal forces through the caps, they on S through its
+     * lever: a contraction by mu tan(theta), below 0.4 within the allowed
+     * range, so the passes below leave less than rounding. */
+    enum { PASSES = 60 };
+    f.S = 0;
+    f.T_heel = 0;
+    const double base = (g->F * f.x_seat + f.X * f.y_seat) / g->L;
+    for (int i = 0; i < PASSES; i++) {
+        f.N_toe = base + f.S * g->y_toe / g->L;
+        f.N_heel = g->F - f.N_toe;
+        const double before = f.S;
+        f.S_free = -f.X - heel_hold(g, c, &f);
+        f.S = clamp(f.S_free, g->mu_toe * fmax(f.N_toe, 0));
+        if (fabs(f.S - before) <= 1e-15 * g->F)
+            break;
+    }
+    f.N_toe = base + f.S * g->y_toe / g->L;
+    f.N_heel = g->F - f.N_toe;
+    f.T_heel = clamp(-f.X - f.S, c->mu_heel * fmax(f.N_heel, 0));
+    f.U = -f.X - f.S - f.T_heel;
+    if (fabs(f.U) < 1e-12 * g->F) { /* rounding, not walking */
+        f.T_heel += f.U;
+        f.U = 0;
+    }
+    return f;
+}

@@ -1,0 +1,59 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * One strap in equilibrium, for one choice of what is uncertain.
+ */
+#ifndef SW_CLAMP_STRAP_BALANCE_H
+#define SW_CLAMP_STRAP_BALANCE_H
+
+#include "clamp/seat.h"
+
+#include <strapwise/strap.h>
+#include <strapwise/thread.h>
+
+/* The strap in numbers. Lengths mm, angles rad, forces N. */
+typedef struct {
+    double F, theta, a, b, L;         /* a, b: contacts as they bear */
+    double y_seat, y_toe;             /* over the heel contact */
+    double t, EI_strap, EA_strap;     /* strap */
+    double EI_stud, length, rim;      /* stud and nut */
+    double mu_toe, mu_heel;           /* mu_heel INFINITY: serrated */
+    double c_toe, c_heel;             /* sideways give, mm/N */
+    double permitted;                 /* tilt that the seat takes up */
+    int toe_bears, heel_bears;        /* sw_bears */
+} sw__strap_geometry;
+
+/* What is uncertain. */
+typedef struct {
+    double slip;        /* friction along the slope at the seat */
+    double play;        /* thread play, rad */
+    double extra_load;  /* added to the side load, per unit of F */
+    double extra_place; /* added to the resultant's place, mm */
+    double heel_share;  /* part of the heel's hold that is there: 0 relaxed */
+    double mu_heel;     /* friction at the heel */
+    int rocking;        /* foot */
+    int slope;          /* the strap's own slope at the stud counts */
+    int rigid;          /* no strap bending at all */
+    int firm;           /* heel support taken as firm sideways */
+} sw__strap_choice;
+
+typedef struct {
+    sw__seat seat;
+    double X;      /* stud on strap, toward the toe */
+    double T_heel; /* heel on strap, toward the toe */
+    double S;      /* toe on part toward the stud = part on strap to the toe */
+    double S_free; /* S if the toe's friction had no limit */
+    double U;      /* what neither can hold */
+    double N_toe, N_heel;
+    double x_seat; /* where the resultant passes the height of the nut's face */
+    double y_seat; /* that height */
+    double spread; /* lengthening of the underside */
+} sw__strap_forces;
+
+sw__strap_forces sw__strap_balance(const sw__strap_geometry *g,
+                                   const sw__strap_choice *choice);
+
+/* End slopes of the loaded strap (simply supported beam, point load). */
+double sw__strap_toe_slope(const sw__strap_geometry *g);
+double sw__strap_heel_slope(const sw__strap_geometry *g);
+
+#endif

@@ -1,0 +1,24 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#ifndef SW_CLAMP_STRAP_RESOLVE_H
+#define SW_CLAMP_STRAP_RESOLVE_H
+
+#include "base/internal.h"
+
+#include <strapwise/strap.h>
+#include <strapwise/thread.h>
+#include <strapwise/torque.h>
+
+/* A question with nothing open, and what was looked up on the way. */
+typedef struct {
+    sw_strap_in in;
+    sw_thread_out thread;
+    sw_torque_out torque;
+    double yield_MPa;      /* of the stud; SW_UNSET where not known */
+    double above_strap_mm; /* washers, nut and stud end over the seat */
+    uint32_t warnings;
+} sw__strap_full;
+
+/* Returns 0 or records the error. */
+int sw__strap_open(const sw_strap_in *in, sw__strap_full *full, sw_error *err);
+
+#endif

@@ -1,0 +1,36 @@
+# SPDX-License-Identifier: GPL-3.0-or-later
+#
+# libstrapwise. Order: the way of the force.
+
+lib_LTLIBRARIES += libstrapwise.la
+libstrapwise_la_CPPFLAGS = \
+	$(AM_CPPFLAGS) -I$(top_srcdir)/lib -I$(top_builddir) \
+	$(GSL_CFLAGS) -DSW_BUILD \
+	-DSW__VERSION='"$(PACKAGE_VERSION)"' \
+	-DSW__TABLES_VERSION='"$(SW_TABLES_VERSION)"'
+libstrapwise_la_LDFLAGS = -version-info $(SW_INTERFACE) -no-undefined
+libstrapwise_la_LIBADD = $(GSL_LIBS)
+libstrapwise_la_SOURCES = \
+	lib/base/internal.h \
+	lib/base/status.c \
+	lib/base/words.c \
+	lib/base/field.c \
+	lib/base/number.h lib/base/number.c \
+	lib/base/units.c \
+	lib/base/root.h lib/base/root.c \
+	lib/fastener/thread.c \
+	lib/fastener/grade.c \
+	lib/fastener/lubrication.c \
+	lib/fastener/torque.h lib/fastener/torque.c \
+	lib/fastener/chart.c \
+	lib/clamp/seat.h lib/clamp/seat.c \
+	lib/clamp/strap_balance.h lib/clamp/strap_balance.c \
+	lib/clamp/strap_fields.c \
+	lib/clamp/strap_resolve.h lib/clamp/strap_resolve.c \
+	lib/clamp/strap.c \
+	lib/clamp/ask.c \
+	lib/clamp/matters.c
+nodist_libstrapwise_la_SOURCES = $(TABLE_SOURCES) base/tables.h
+
+pkgconfigdir = $(libdir)/pkgconfig
+pkgconfig_DATA = lib/strapwise.pc
