@@ -1,0 +1,100 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Commands: the table of topics of the command line. A new topic is a row
+ * here and a run function.
+ */
+#include "cli.h"
+
+#include <string.h>
+
+static const command list[] = {
+    {.name = "thread",
+     .purpose = "what a thread measures: pitch, areas, nut, washer, holes",
+     .usage = "THREAD",
+     .text = "A metric size without a pitch is the coarse one; an inch size "
+             "needs its threads per inch.\n",
+     .example = "strapwise thread 1/2-13 UNC",
+     .topic = "thread",
+     .more = "",
+     .hidden = "",
+     .positional = "designation",
+     .run = run_thread},
+    {.name = "torque",
+     .purpose = "torque on the nut for a wanted clamp force in the stud",
+     .usage = "THREAD (--preload FORCE | --use FRACTION) [options]",
+     .text = "The clamp force here is the tension in the stud. How much of it "
+             "reaches the part is a question to strapwise strap.\n",
+     .example = "strapwise torque M12 --preload 20kN --lubrication oiled",
+     .topic = "torque",
+     .more = "",
+     .hidden = " torque_Nm",
+     .positional = "thread",
+     .run = run_torque},
+    {.name = "preload",
+     .purpose = "clamp force in the stud that a torque on the nut gives",
+     .usage = "THREAD --torque TORQUE [options]",
+     .text = "The clamp force here is the tension in the stud. How much of it "
+             "reaches the part is a question to strapwise strap.\n",
+     .example = "strapwise preload 1/2-13 --torque \"25 ft-lbf\"",
+     .topic = "preload",
+     .more = "",
+     .hidden = " preload_N use",
+     .positional = "thread",
+     .run = run_preload},
+    {.name = "chart",
+     .purpose = "a wall chart: torque for every stud size of a series",
+     .usage = "[options]",
+     .text = "",
+     .example = "strapwise chart --series coarse --preload 3kN",
+     .topic = "chart",
+     .more = " series csv",
+     .hidden = " thread",
+     .positional = "",
+     .run = run_chart},
+    {.name = "strap",
+     .purpose = "one strap clamp: force at the toe and pull on the part",
+     .usage = "--thread THREAD (--preload FORCE | --torque TORQUE) "
+              "--stud-to-toe LENGTH --stud-to-heel LENGTH [options]",
+     .text = "Everything else has a default, and the answer lists which ones "
+             "entered. Backwards:\n"
+             "  --find tilt    tilts that keep a side pull or a toe error "
+             "within a limit\n"
+             "  --find place   where the stud must stand for a toe force\n"
+             "  --find torque  torque for a toe force\n",
+     .example = "strapwise strap --thread M12 --torque 20N.m "
+                "--stud-to-toe 30mm --stud-to-heel 60mm --part-height 40mm "
+                "--heel-height 45mm",
+     .topic = "strap",
+     .more = " find side_pull_N toe_error_pct vial_mm_per_m basis toe_force_N "
+             "assumed",
+     .hidden = "",
+     .positional = "",
+     .run = run_strap},
+    {.name = "cases",
+     .purpose = "recompute files of published values and count what differs",
+     .usage = "FILE...",
+     .text = "One case a line, its parts parted by tabs: topic, name=value "
+             "..., =>, name=value~tolerance ..., # source. Instead of a value "
+             "=> may be followed by !error field.\n",
+     .example = "strapwise cases strap.cases",
+     .topic = "",
+     .more = "",
+     .hidden = "",
+     .positional = "file",
+     .run = run_cases},
+};
+
+#define COMMANDS ((int)(sizeof list / sizeof list[0]))
+
+const command *command_at(int index)
+{
+    return index >= 0 && index < COMMANDS ? &list[index] : NULL;
+}
+
+const command *command_named(const char *name)
+{
+    for (int i = 0; i < COMMANDS; i++)
+        if (strcmp(list[i].name, name) == 0)
+            return &list[i];
+    return NULL;
+}

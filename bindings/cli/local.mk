@@ -1,0 +1,25 @@
+# SPDX-License-Identifier: GPL-3.0-or-later
+#
+# The command-line program. It uses the public headers alone.
+
+bin_PROGRAMS += strapwise
+strapwise_LDADD = libstrapwise.la
+strapwise_SOURCES = \
+	bindings/cli/cli.h \
+	bindings/cli/main.c \
+	bindings/cli/commands.c \
+	bindings/cli/help.c \
+	bindings/cli/options.c \
+	bindings/cli/arguments.c \
+	bindings/cli/spell.c \
+	bindings/cli/topics.h bindings/cli/topics.c bindings/cli/slots.c \
+	bindings/cli/run_single.c \
+	bindings/cli/run_strap.c bindings/cli/find.c \
+	bindings/cli/chart.h bindings/cli/run_chart.c \
+	bindings/cli/case.h bindings/cli/cases.c \
+	bindings/cli/case_input.c bindings/cli/case_expect.c \
+	bindings/cli/say.c bindings/cli/say_notes.c bindings/cli/say_matters.c \
+	bindings/cli/say_thread.c bindings/cli/say_torque.c \
+	bindings/cli/say_chart.c bindings/cli/say_strap.c \
+	bindings/cli/json.c bindings/cli/json_answer.c \
+	bindings/cli/page.c bindings/cli/output.c

@@ -1,0 +1,118 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Options: which ones a topic has follows from the fields of its input
+ * struct; a few are the command's own.
+ */
+#include "cli.h"
+
+#include <stdlib.h>
+#include <string.h>
+
+static option *new_option(request *r, const char *name)
+{
+    if (r->options == OPTIONS_MOST)
+        abort(); /* a struct outgrew the list: raise OPTIONS_MOST */
+    option *o = &r->option[r->options++];
+    memset(o, 0, sizeof *o);
+    copy_cut(o->name, sizeof o->name, name);
+    return o;
+}
+
+static void add_field(request *r, slot s)
+{
+    option *o = new_option(r, "");
+    spell_option(s.field->name, o->name, sizeof o->name, &o->also);
+    o->slot = s;
+    o->what = spell_purpose(s.field->name);
+}
+
+static void add_text(request *r, const char *name, const char **text,
+                     const char *shape, const char *what)
+{
+    option *o = new_option(r, name);
+    o->text = text;
+    o->shape = shape;
+    o->what = what;
+}
+
+static void add_flag(request *r, const char *name, const char *also, int *flag,
+                     const char *what)
+{
+    option *o = new_option(r, name);
+    o->also = also;
+    o->flag = flag;
+    o->what = what;
+}
+
+/* Whether a word stands in a list of words with a blank before each. */
+int listed(const char *words, const char *word)
+{
+    const size_t n = strlen(word);
+    for (const char *at = words; (at = strstr(at, word)); at += n)
+        if (at != words && at[-1] == ' ' && (at[n] == ' ' || !at[n]))
+            return 1;
+    return 0;
+}
+
+/* Plain arguments that a command may offer beside its topic's own. */
+static const char *const extra[] = {"side_pull_N", "toe_error_pct",
+                                    "vial_mm_per_m", "basis", "toe_force_N"};
+
+void request_options(request *r, const command *c)
+{
+    memset(r, 0, sizeof *r);
+    r->command = c;
+    r->topic = topic_named(c->topic);
+    if (r->topic) {
+        topic_clear(r->topic, &r->question);
+        for (int i = 0;; i++) {
+            const slot s = topic_input_at(r->topic, &r->question, i);
+            if (!s.field)
+                break;
+            if (!listed(c->hidden, s.field->name))
+                add_field(r, s);
+        }
+    }
+    if (listed(c->more, "find"))
+        add_text(r, "--find", &r->find, "tilt|place|torque",
+                 "put the question backwards");
+    for (size_t i = 0; i < sizeof extra / sizeof extra[0]; i++)
+        if (listed(c->more, extra[i]))
+            add_field(r, topic_argument(&r->question, extra[i]));
+    if (listed(c->more, "series"))
+        add_text(r, "--series", &r->series, "coarse|fine|unc|unf|8un|all",
+                 "which sizes");
+    if (listed(c->more, "csv"))
+        add_flag(r, "--csv", NULL, &r->csv, "the rows as a CSV table");
+    if (listed(c->more, "assumed"))
+        add_flag(r, "--assumed", NULL, &r->assumed,
+                 "list every default that entered, with its source");
+    add_flag(r, "--json", NULL, &r->json, "one JSON object instead of text");
+    add_text(r, "--units", &r->units, "us|si", "which comes first in text");
+    add_flag(r, "--strict", NULL, &r->strict,
+             "exit status 1 when there is a warning");
+    add_text(r, "--output", &r->output, "FILE", "write to this file");
+    r->option[r->options - 1].also = "-o";
+    add_flag(r, "--replace", NULL, &r->replace,
+             "let --output write over an existing file");
+    add_flag(r, "--help", "-h", &r->help, "this text");
+}
+
+option *request_option(request *r, const char *name, size_t n)
+{
+    for (int i = 0; i < r->options; i++) {
+        option *o = &r->option[i];
+        if ((strlen(o->name) == n && memcmp(o->name, name, n) == 0) ||
+            (o->also && strlen(o->also) == n && memcmp(o->also, name, n) == 0))
+            return o;
+    }
+    return NULL;
+}
+
+int request_given(const request *r, const char *name)
+{
+    for (int i = 0; i < r->options; i++)
+        if (strcmp(r->option[i].name, name) == 0)
+            return r->option[i].given;
+    return 0;
+}

@@ -1,0 +1,48 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Run strap: one strap clamp, and before it what was to be found.
+ */
+#include "cli.h"
+
+static void find_json(json *j, request *r, answer *found)
+{
+    const topic *t = find_topic(r);
+    json_open(j, "find", '{');
+    json_fields(j, r, t, found);
+    json_warnings(j, "warnings", topic_warnings(t, found));
+    json_close(j, '}');
+}
+
+int run_strap(request *r, page *p)
+{
+    answer found, a;
+    int status = find_ask(r, &found);
+    if (status)
+        return status;
+    const topic *find = find_topic(r);
+    r->topic->solve(&r->question, &a);
+    if (a.out.status)
+        return complain_error(r, &a.err);
+    r->warnings = topic_warnings(r->topic, &a);
+    if (r->json) {
+        json j = json_start(p);
+        json_fields(&j, r, r->topic, &a);
+        if (find)
+            find_json(&j, r, &found);
+        json_assumed(&j, r->topic, &r->question, r);
+        json_not_checked(&j, r->topic);
+        json_warnings(&j, "warnings", r->warnings);
+        json_end(&j);
+        return DONE;
+    }
+    if (find)
+        say_find(p, r, &found);
+    say_strap(p, r, &a.out.strap);
+    say_warnings(p, r->warnings);
+    if (!r->assumed)
+        say_matters(p, r->us, &r->question.in.strap, a.out.strap.toe_force_N);
+    say_assumed(p, r->us, r->assumed ? r->topic : NULL, &r->question, r);
+    say_not_checked(p, r->topic);
+    say_caution(p);
+    return DONE;
+}

@@ -1,0 +1,202 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Spell: the name of a field as an option, and the words of the library as
+ * words of the command.
+ */
+#include "cli.h"
+
+#include <stdlib.h>
+#include <string.h>
+
+/* Names that are not simply the field without its unit. */
+static const struct {
+    const char *field, *option, *also;
+} exception[] = {
+    {"designation", "--thread", NULL},
+    {"pad_thickness_mm", "--pad", "--pad-thickness"},
+    {"slot_width_mm", "--slot", "--slot-width"},
+    {"side_pull_N", "--side-pull-limit", NULL},
+    {"toe_error_pct", "--toe-error-limit", NULL},
+};
+
+static const char *const unit_ending[] = {"_mm_per_N", "_mm_per_m", "_mm2",
+                                          "_mm",       "_Nm",       "_N",
+                                          "_MPa",      "_deg",      "_pct"};
+
+void spell_option(const char *field, char *name, size_t room,
+                  const char **also)
+{
+    if (also)
+        *also = NULL;
+    for (size_t i = 0; i < sizeof exception / sizeof exception[0]; i++)
+        if (strcmp(exception[i].field, field) == 0) {
+            copy_cut(name, room, exception[i].option);
+            if (also)
+                *also = exception[i].also;
+            return;
+        }
+    size_t n = strlen(field);
+    for (size_t i = 0; i < sizeof unit_ending / sizeof unit_ending[0]; i++) {
+        const size_t m = strlen(unit_ending[i]);
+        if (n > m && strcmp(field + n - m, unit_ending[i]) == 0) {
+            n -= m;
+            break;
+        }
+    }
+    size_t at = 0;
+    for (const char *c = "--"; *c && at + 1 < room; c++)
+        name[at++] = *c;
+    for (size_t i = 0; i < n && at + 1 < room; i++)
+        name[at++] = (char)(field[i] == '_' ? '-' : field[i]);
+    name[at] = '\0';
+}
+
+static const struct {
+    const char *field, *purpose;
+} purpose_row[] = {
+    {"thread", "thread of the stud: M12, M12x1.25, 1/2-13, 10-32"},
+    {"designation", "thread: M12, M12x1.25, 1/2-13, 10-32"},
+    {"lubrication", "state of thread and nut face: unknown, dry, oiled, ..."},
+    {"grade", "grade of the stud: 8.8, 10.9, grade-5, A2-70, ..."},
+    {"preload_N", "tension in the stud"},
+    {"torque_Nm", "torque on the nut"},
+    {"use", "fraction of yield to load the stud to, 0.9 or 90%"},
+    {"nut_factor", "K in torque = K x diameter x tension"},
+    {"mu_thread", "friction in the thread"},
+    {"mu_seat", "friction under the nut"},
+    {"friction_radius_mm", "mean radius on which the nut rubs"},
+    {"prevailing_torque_Nm", "torque to run the unloaded nut"},
+    {"free_length_mm", "stud between nut and foot, for the turn"},
+    {"form", "form of the torque equation"},
+    {"torsion", "how the twist counts towards yield"},
+    {"proof_fraction", "part of the proof load not to be exceeded"},
+    {"stud_to_toe_mm", "stud axis to toe contact, measured on the table"},
+    {"stud_to_heel_mm", "stud axis to heel contact, measured on the table"},
+    {"part_height_mm", "part over the table"},
+    {"heel_height_mm", "heel support over the table"},
+    {"tilt_deg", "instead of the two heights; heel high is positive"},
+    {"pad_thickness_mm", "pad between toe and part"},
+    {"step_mm", "bent strap: toe lower than heel when level"},
+    {"strap_thickness_mm", "thickness of the strap"},
+    {"strap_width_mm", "full width of the strap"},
+    {"slot_width_mm", "width lost to the slot"},
+    {"strap_modulus_MPa", "Young's modulus of the strap"},
+    {"strap_yield_MPa", "yield of the strap"},
+    {"nose_radius_mm", "radius of a round nose"},
+    {"toe_land_mm", "strap lying on the part, flat nose"},
+    {"heel_land_mm", "strap lying on the heel block"},
+    {"heel_screw_diameter_mm", "root diameter of a jack screw as heel"},
+    {"toe_compliance_mm_per_N", "sideways give of the part"},
+    {"heel_compliance_mm_per_N", "sideways give of the heel support"},
+    {"mu_toe", "friction of the toe on the part"},
+    {"mu_heel", "friction of the strap on the heel"},
+    {"mu_heel_high", "its upper end, for the range"},
+    {"stud_length_mm", "free stud, foot to nut face"},
+    {"stud_modulus_MPa", "Young's modulus of the stud"},
+    {"washer_diameter_mm", "plain washer under the nut; 0mm is none"},
+    {"washer_thickness_mm", "its thickness"},
+    {"rim_radius_mm", "where a tilted nut bears"},
+    {"seat_slip", "friction along the slope while the nut turns"},
+    {"sphere_radius_mm", "radius of a spherical washer"},
+    {"mu_sphere", "friction in the spherical pair"},
+    {"permitted_tilt_deg", "tilt the spherical pair takes up"},
+    {"thread_play_deg", "tilt of the nut on its thread, for the range"},
+    {"slot_clearance_mm", "way the nut can move along the strap"},
+    {"seat", "what lies between nut and strap"},
+    {"nose", "underside of the toe"},
+    {"heel", "what the heel stands on"},
+    {"foot", "how the stud is held in table or T-nut"},
+    {"nut", "turned up with a spanner, or not (power clamp)"},
+    {"strap", "how much of the strap's own bending counts"},
+    {"side_pull_N", "find tilt: largest side pull on the part"},
+    {"toe_error_pct", "find tilt: largest error of the toe force, 5 or 5%"},
+    {"vial_mm_per_m", "find tilt: one division of the level"},
+    {"basis", "find tilt: judge the nominal answer or the band"},
+    {"toe_force_N", "find place, find torque: wanted toe force"},
+};
+
+const char *spell_purpose(const char *field)
+{
+    for (size_t i = 0; i < sizeof purpose_row / sizeof purpose_row[0]; i++)
+        if (strcmp(purpose_row[i].field, field) == 0)
+            return purpose_row[i].purpose;
+    return NULL;
+}
+
+/* The table of Wagner and Fischer, row by row; the tails of long words do not
+ * count. */
+int spell_distance(const char *a, const char *b)
+{
+    enum { MOST = 47 };
+    int row[MOST + 1];
+    int n = 0;
+    while (n < MOST && b[n])
+        n++;
+    for (int j = 0; j <= n; j++)
+        row[j] = j;
+    for (int i = 0; i < MOST && a[i]; i++) {
+        int corner = row[0];
+        row[0] = i + 1;
+        for (int j = 0; j < n; j++) {
+            const int change = corner + (a[i] != b[j]);
+            const int step = (row[j] < row[j + 1] ? row[j] : row[j + 1]) + 1;
+            corner = row[j + 1];
+            row[j + 1] = change < step ? change : step;
+        }
+    }
+    return row[n];
+}
+
+void spell_quoted(page *p, const char *word)
+{
+    enum { SHOWN = 40 };
+    page_add(p, "\"");
+    size_t n = 0;
+    for (; n < SHOWN && word[n]; n++) {
+        const char c = word[n];
+        page_add_n(p, c < 0x20 || c > 0x7e ? "?" : &c, 1);
+    }
+    page_add(p, word[n] ? "...\"" : "\"");
+}
+
+static int is_name_part(char c)
+{
+    return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') ||
+           (c >= '0' && c <= '9') || c == '_';
+}
+
+static int is_field(request *r, const char *name)
+{
+    for (int i = 0; i < r->options; i++)
+        if (r->option[i].slot.field &&
+            strcmp(r->option[i].slot.field->name, name) == 0)
+            return 1;
+    return r->topic && topic_input(r->topic, &r->question, name).field;
+}
+
+void spell_message(page *p, request *r, const sw_error *err)
+{
+    /* a name in front is the field at fault; further on only names with an
+     * underscore are surely fields and not plain words */
+    for (const char *at = err->message; *at;) {
+        size_t n = 0;
+        while (is_name_part(at[n]))
+            n++;
+        char name[48] = "";
+        if (n > 0 && n < sizeof name) {
+            memcpy(name, at, n);
+            name[n] = '\0';
+        }
+        const int field = at == err->message ? strcmp(name, err->field) == 0
+                                             : strchr(name, '_') != NULL;
+        if (name[0] && field && is_field(r, name)) {
+            char spelled[48];
+            spell_option(name, spelled, sizeof spelled, NULL);
+            const int positional = strcmp(r->command->positional, name) == 0;
+            page_add(p, positional ? spelled + 2 : spelled);
+        } else {
+            page_add_n(p, at, n ? n : 1);
+        }
+        at += n ? n : 1;
+    }
+}

@@ -1,0 +1,262 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Topics: which input, which call, which result goes with a name.
+ */
+#include "topics.h"
+
+#include <string.h>
+
+/* The plain arguments, described as the library describes its own fields. */
+#define ARG(n, unit, type, words)                                              \
+    {#n, unit, type, words, offsetof(topic_arguments, n),                      \
+     sizeof(((topic_arguments *)0)->n), 0, 0, 0, 0, 0, ""}
+static const sw_field argument[] = {
+    ARG(designation, "", SW_FIELD_TEXT, 0),
+    ARG(text, "", SW_FIELD_TEXT, 0),
+    ARG(kind, "", SW_FIELD_TEXT, 0),
+    ARG(grade, "", SW_FIELD_TEXT, 0),
+    ARG(lubrication, "", SW_FIELD_TEXT, 0),
+    ARG(nominal_mm, "mm", SW_FIELD_NUMBER, 0),
+    ARG(side_pull_N, "N", SW_FIELD_NUMBER, 0),
+    ARG(toe_error_pct, "%", SW_FIELD_NUMBER, 0),
+    ARG(vial_mm_per_m, "mm/m", SW_FIELD_NUMBER, 0),
+    ARG(toe_force_N, "N", SW_FIELD_NUMBER, 0),
+    ARG(basis, "", SW_FIELD_WORD, SW_WORDS_BASIS),
+};
+#undef ARG
+#define ARGUMENTS ((int)(sizeof argument / sizeof argument[0]))
+
+/* sw_quantity() answers with one number, which has no list of its own. */
+static const sw_field quantity_value = {
+    "value", "", SW_FIELD_NUMBER, 0, offsetof(sw_quantity_out, value),
+    sizeof(double), 0, 0, 0, 0, 0, ""};
+
+static const char *text_or_null(const char *text)
+{
+    return text[0] == TOPIC_ABSENT[0] ? NULL : text;
+}
+
+static void no_defaults(question *q) { (void)q; }
+static void torque_defaults(question *q) { sw_torque_defaults(&q->in.torque); }
+static void chart_defaults(question *q) { sw_chart_defaults(&q->in.chart); }
+static void strap_defaults(question *q) { sw_strap_defaults(&q->in.strap); }
+
+static void solve_thread(const question *q, answer *a)
+{
+    a->out.thread =
+        sw_thread(text_or_null(q->arguments.designation), &a->err);
+}
+
+static void solve_grade(const question *q, answer *a)
+{
+    a->out.grade = sw_grade(text_or_null(q->arguments.grade),
+                            q->arguments.nominal_mm, &a->err);
+}
+
+static void solve_lubrication(const question *q, answer *a)
+{
+    a->out.lubrication =
+        sw_lubrication(text_or_null(q->arguments.lubrication), &a->err);
+}
+
+static void solve_torque(const question *q, answer *a)
+{
+    a->out.torque = sw_torque(&q->in.torque, &a->err);
+}
+
+static void solve_chart(const question *q, answer *a)
+{
+    a->out.chart = sw_chart(&q->in.chart, &a->err);
+}
+
+static void solve_strap(const question *q, answer *a)
+{
+    a->out.strap = sw_strap(&q->in.strap, &a->err);
+}
+
+static void solve_tilt(const question *q, answer *a)
+{
+    const topic_arguments *g = &q->arguments;
+    a->out.tilt = sw_strap_tilt(&q->in.strap, g->side_pull_N, g->toe_error_pct,
+                                g->vial_mm_per_m, g->basis, &a->err);
+}
+
+static void solve_place(const question *q, answer *a)
+{
+    a->out.place =
+        sw_strap_place(&q->in.strap, q->arguments.toe_force_N, &a->err);
+}
+
+static void solve_strap_torque(const question *q, answer *a)
+{
+    a->out.strap_torque =
+        sw_strap_torque(&q->in.strap, q->arguments.toe_force_N, &a->err);
+}
+
+static void solve_quantity(const question *q, answer *a)
+{
+    const char *text = text_or_null(q->arguments.text);
+    const char *kind = text_or_null(q->arguments.kind);
+    a->out.quantity =
+        kind && strcmp(kind, "number") == 0
+            ? sw_number(text, "text", &a->err)
+            : sw_quantity(text, topic_kind_named(kind), "text", &a->err);
+}
+
+static sw_assumption torque_assumed(const question *q, int i, sw_error *err)
+{
+    return sw_torque_assumed(&q->in.torque, i, err);
+}
+
+static sw_assumption chart_assumed(const question *q, int i, sw_error *err)
+{
+    return sw_chart_assumed(&q->in.chart, i, err);
+}
+
+static sw_assumption strap_assumed(const question *q, int i, sw_error *err)
+{
+    return sw_strap_assumed(&q->in.strap, i, err);
+}
+
+/* A torque says nothing about what the stud is screwed into. */
+static const char *torque_not_checked(int index)
+{
+    static const char *const sentence[] = {
+        "thread engagement, and stripping of the thread in nut or T-nut",
+        "T-nut and T-slot: the machine maker's limit governs",
+    };
+    return index >= 0 && index < 2 ? sentence[index] : NULL;
+}
+
+#define TILT " side_pull_N toe_error_pct vial_mm_per_m basis"
+#define TOE " toe_force_N"
+#define WARN(type) offsetof(type, warnings)
+static const topic list[] = {
+    {"thread", 0, SW_STRUCT_THREAD_OUT, " designation", no_defaults,
+     solve_thread, NULL, NULL, WARN(sw_thread_out)},
+    {"grade", 0, SW_STRUCT_GRADE_OUT, " grade nominal_mm", no_defaults,
+     solve_grade, NULL, NULL, 0},
+    {"lubrication", 0, SW_STRUCT_LUBRICATION_OUT, " lubrication", no_defaults,
+     solve_lubrication, NULL, NULL, 0},
+    {"torque", SW_STRUCT_TORQUE_IN, SW_STRUCT_TORQUE_OUT, "", torque_defaults,
+     solve_torque, torque_assumed, torque_not_checked, WARN(sw_torque_out)},
+    {"preload", SW_STRUCT_TORQUE_IN, SW_STRUCT_TORQUE_OUT, "", torque_defaults,
+     solve_torque, torque_assumed, torque_not_checked, WARN(sw_torque_out)},
+    {"chart", SW_STRUCT_CHART_IN, SW_STRUCT_CHART_OUT, "", chart_defaults,
+     solve_chart, chart_assumed, torque_not_checked, WARN(sw_chart_out)},
+    {"strap", SW_STRUCT_STRAP_IN, SW_STRUCT_STRAP_OUT, "", strap_defaults,
+     solve_strap, strap_assumed, sw_strap_not_checked, WARN(sw_strap_out)},
+    {"tilt", SW_STRUCT_STRAP_IN, SW_STRUCT_TILT_OUT, TILT, strap_defaults,
+     solve_tilt, strap_assumed, sw_strap_not_checked, WARN(sw_tilt_out)},
+    {"place", SW_STRUCT_STRAP_IN, SW_STRUCT_PLACE_OUT, TOE, strap_defaults,
+     solve_place, strap_assumed, sw_strap_not_checked, WARN(sw_place_out)},
+    {"strap_torque", SW_STRUCT_STRAP_IN, SW_STRUCT_STRAP_TORQUE_OUT, TOE,
+     strap_defaults, solve_strap_torque, strap_assumed, sw_strap_not_checked,
+     WARN(sw_strap_torque_out)},
+    {"quantity", 0, 0, " text kind", no_defaults, solve_quantity, NULL, NULL,
+     0},
+};
+#undef WARN
+#define TOPICS ((int)(sizeof list / sizeof list[0]))
+
+const topic *topic_at(int index)
+{
+    return index >= 0 && index < TOPICS ? &list[index] : NULL;
+}
+
+const topic *topic_named(const char *name)
+{
+    for (int i = 0; i < TOPICS; i++)
+        if (strcmp(list[i].name, name) == 0)
+            return &list[i];
+    return NULL;
+}
+
+/* Whether " a b c" has the word b. */
+static int has_word(const char *words, const char *word)
+{
+    size_t n = strlen(word);
+    for (const char *at = words; (at = strstr(at, word)); at++)
+        if (at[-1] == ' ' && (at[n] == ' ' || !at[n]))
+            return 1;
+    return 0;
+}
+
+slot topic_input_at(const topic *t, question *q, int index)
+{
+    slot s = {t->in ? sw_field_at(t->in, index) : NULL, NULL};
+    if (s.field) {
+        s.place = (char *)&q->in + s.field->offset;
+        return s;
+    }
+    int fields = 0;
+    while (t->in && sw_field_at(t->in, fields))
+        fields++;
+    for (int i = 0, left = index - fields; i < ARGUMENTS; i++)
+        if (has_word(t->arguments, argument[i].name) && left-- == 0) {
+            s.field = &argument[i];
+            s.place = (char *)&q->arguments + argument[i].offset;
+            break;
+        }
+    return s;
+}
+
+slot topic_argument(question *q, const char *name)
+{
+    slot s = {NULL, NULL};
+    for (int i = 0; i < ARGUMENTS && !s.field; i++)
+        if (strcmp(argument[i].name, name) == 0) {
+            s.field = &argument[i];
+            s.place = (char *)&q->arguments + argument[i].offset;
+        }
+    return s;
+}
+
+slot topic_input(const topic *t, question *q, const char *name)
+{
+    for (int i = 0;; i++) {
+        slot s = topic_input_at(t, q, i);
+        if (!s.field || strcmp(s.field->name, name) == 0)
+            return s;
+    }
+}
+
+slot topic_output_at(const topic *t, answer *a, int index)
+{
+    slot s = {t->out ? sw_field_at(t->out, index) : NULL, NULL};
+    if (!t->out && index == 0)
+        s.field = &quantity_value;
+    if (s.field)
+        s.place = (char *)&a->out + s.field->offset;
+    return s;
+}
+
+slot topic_output(const topic *t, answer *a, const char *name)
+{
+    for (int i = 0;; i++) {
+        slot s = topic_output_at(t, a, i);
+        if (!s.field || strcmp(s.field->name, name) == 0)
+            return s;
+    }
+}
+
+void topic_clear(const topic *t, question *q)
+{
+    memset(q, 0, sizeof *q);
+    for (int i = 0; i < ARGUMENTS; i++) {
+        slot s = {&argument[i], (char *)&q->arguments + argument[i].offset};
+        if (argument[i].type == SW_FIELD_NUMBER)
+            slot_set_number(s, SW_UNSET);
+        else if (argument[i].type == SW_FIELD_TEXT)
+            slot_set_text(s, TOPIC_ABSENT);
+    }
+    t->defaults(q);
+}
+
+uint32_t topic_warnings(const topic *t, const answer *a)
+{
+    uint32_t bits = 0;
+    if (t->warnings)
+        memcpy(&bits, (const char *)&a->out + t->warnings, sizeof bits);
+    return bits;
+}

@@ -1,0 +1,93 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Topics: every question of the library by name, so that one piece of code can
+ * put any of them from options, from a line of the corpus, or from a test.
+ *
+ * Only the public interface is used; include this from a test as it stands.
+ */
+#ifndef STRAPWISE_CLI_TOPICS_H
+#define STRAPWISE_CLI_TOPICS_H
+
+#include <strapwise.h>
+
+/* A text argument that nobody gave; the library is then handed NULL. */
+#define TOPIC_ABSENT "\1"
+
+/* What functions take beside an input struct, or instead of one. */
+typedef struct {
+    char designation[160], text[160], kind[16], grade[40], lubrication[40];
+    double nominal_mm, side_pull_N, toe_error_pct, vial_mm_per_m, toe_force_N;
+    int basis;
+} topic_arguments;
+
+typedef struct {
+    union {
+        sw_torque_in torque;
+        sw_chart_in chart;
+        sw_strap_in strap;
+    } in;
+    topic_arguments arguments;
+} question;
+
+typedef struct {
+    union {
+        int status; /* every result starts with it */
+        sw_thread_out thread;
+        sw_grade_out grade;
+        sw_lubrication_out lubrication;
+        sw_torque_out torque;
+        sw_chart_out chart;
+        sw_strap_out strap;
+        sw_tilt_out tilt;
+        sw_place_out place;
+        sw_strap_torque_out strap_torque;
+        sw_quantity_out quantity;
+    } out;
+    sw_error err;
+} answer;
+
+typedef struct topic {
+    const char *name;
+    int in, out;           /* sw_struct, 0 for none */
+    const char *arguments; /* names of the plain arguments, blank before each */
+    void (*defaults)(question *);
+    void (*solve)(const question *, answer *);
+    sw_assumption (*assumed)(const question *, int, sw_error *); /* or NULL */
+    const char *(*not_checked)(int);                             /* or NULL */
+    size_t warnings; /* where `warnings` is in the result, 0 for nowhere */
+} topic;
+
+/* The topic with this name, or NULL; the index-th topic, or NULL. */
+const topic *topic_named(const char *name);
+const topic *topic_at(int index);
+
+/* A field and the place of its value in one question or answer. */
+typedef struct {
+    const sw_field *field; /* NULL: there is no such field */
+    char *place;
+} slot;
+
+slot topic_input_at(const topic *t, question *q, int index);
+slot topic_input(const topic *t, question *q, const char *name);
+/* a plain argument, whether or not a topic takes it */
+slot topic_argument(question *q, const char *name);
+slot topic_output_at(const topic *t, answer *a, int index);
+slot topic_output(const topic *t, answer *a, const char *name);
+
+double slot_number(slot s);
+int slot_word(slot s);
+void slot_set_number(slot s, double value);
+void slot_set_word(slot s, int value);
+/* 0 when the text is longer than the field holds */
+int slot_set_text(slot s, const char *text);
+
+/* Everything open; text arguments absent. */
+void topic_clear(const topic *t, question *q);
+uint32_t topic_warnings(const topic *t, const answer *a);
+
+/* Kind of quantity that a field's name ends on ("_Nm": SW_KIND_TORQUE). */
+int topic_kind(const char *field_name);
+/* sw_kind of a word ("force"), 0 for none. */
+int topic_kind_named(const char *word);
+
+#endif
