@@ -18,6 +18,7 @@ libstrapwise_la_SOURCES = \
 	lib/base/number.h lib/base/number.c \
 	lib/base/units.c \
 	lib/base/root.h lib/base/root.c \
+	lib/fastener/designation.h lib/fastener/designation.c \
 	lib/fastener/thread.c \
 	lib/fastener/grade.c \
 	lib/fastener/lubrication.c \

@@ -75,6 +75,9 @@ void say_torque_answer(page *p, request *r, const sw_torque_out *t)
             say_label(p, torque ? "torque on the nut" : "clamp force");
         if (torque) {
             say_torque(p, us, t->torque_Nm);
+            page_add(p, "; ");
+            page_number(p, in_unit(t->torque_Nm, "in-lbf", SW_KIND_TORQUE), 4);
+            page_add(p, KEEP "in-lbf");
         } else {
             say_force(p, us, t->preload_N);
             page_add(p, " in the stud");

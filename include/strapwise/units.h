@@ -36,7 +36,7 @@ typedef struct {
 } sw_quantity_out;
 
 /**
- * Reads "25 ft-lbf", "0.002 in", "2 thou", "12kN", "3 mm/m", "1.5deg".
+ * Reads "25 ft-lbf", "0.002 in", "1-1/4 in", "2 thou", "12kN", "3 mm/m".
  *
  * The number has a point as decimal mark and no group marks; the unit is one
  * of a closed list and must be there (a zero needs one too), except for

@@ -7,6 +7,8 @@
  * 9.80665 m/s2, standard atmosphere 101325 Pa, conventional inch of mercury
  * 3386.389 Pa (NIST SP 811, appendix B.8).
  *
+ * Inches and feet are also read as fractions, "1/2 in", "1-1/4in".
+ *
  * Refused rather than guessed: a number without a unit, a bare "lb" (a mass),
  * and a unit of another kind, the torque in "m.N" order of milli against metre
  * included ("mN.m" is a millinewton metre).
@@ -224,6 +226,43 @@ sw_quantity_out sw_unit_factor(const char *name, int kind, const char *field,
     return out;
 }
 
+static size_t scan_whole(const char *text, double *value)
+{
+    size_t n = 0;
+    *value = 0;
+    for (; text[n] >= '0' && text[n] <= '9' && n < 6; n++)
+        *value = 10 * *value + (text[n] - '0');
+    return n;
+}
+
+/* "1/2", "1-1/4", "1 1/4" as inches are written; the bytes used or 0. */
+static size_t scan_fraction(const char *text, double *value)
+{
+    double whole = 0, over, under;
+    size_t n = scan_whole(text, &over), m;
+    if (n && (text[n] == '-' || text[n] == ' ')) {
+        whole = over;
+        n++;
+        m = scan_whole(text + n, &over);
+        if (!m)
+            return 0;
+        n += m;
+    }
+    if (!n || text[n] != '/')
+        return 0;
+    m = scan_whole(text + n + 1, &under);
+    if (!m || under == 0)
+        return 0;
+    *value = whole + over / under;
+    return n + 1 + m;
+}
+
+static int is_inch(const char *name)
+{
+    return strcmp(name, "in") == 0 || strcmp(name, "inch") == 0 ||
+           strcmp(name, "\"") == 0 || strcmp(name, "ft") == 0;
+}
+
 sw_quantity_out sw_quantity(const char *text, int kind, const char *field,
                             sw_error *err)
 {
@@ -239,7 +278,11 @@ sw_quantity_out sw_quantity(const char *text, int kind, const char *field,
     while (*text == ' ')
         text++;
     double number;
-    size_t used = sw__scan_number(text, &number), end = used;
+    size_t used = kind == SW_KIND_LENGTH ? scan_fraction(text, &number) : 0;
+    const int fraction = used > 0;
+    if (!fraction)
+        used = sw__scan_number(text, &number);
+    size_t end = used;
     while (text[end] && end <= LONGEST)
         end++;
     if (!used || text[used] == ',' || end > LONGEST || !isfinite(number)) {
@@ -252,6 +295,10 @@ sw_quantity_out sw_quantity(const char *text, int kind, const char *field,
         used++;
     char name[LONGEST + 1];
     sw__copy(name, end >= used ? end - used + 1 : 1, text + used);
+    if (fraction && name[0] && !is_inch(name)) {
+        out.status = sw__fail_number(err, field, text);
+        return out;
+    }
     out = sw_unit_factor(name, kind, field, err);
     if (!out.status) {
         out.value *= number;

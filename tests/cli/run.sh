@@ -165,7 +165,7 @@ good thread M12 x 1.25
 has 'M12x1.25'
 good thread M12 --units us
 has '0.4724 in (12 mm)'
-bad 2 'nearest are M3, M10, M12, M14' thread M13
+bad 2 'nearest are M12, M14, M10, M16' thread M13
 bad 2 'unquoted #10-32 is a comment' thread
 bad 2 'unquoted #10-32 is a comment' thread ''
 bad 2 'is in no table' thread M12 M16
