@@ -22,13 +22,17 @@ libstrapwise_la_SOURCES = \
 	lib/fastener/thread.c \
 	lib/fastener/grade.c \
 	lib/fastener/lubrication.c \
-	lib/fastener/torque.h lib/fastener/torque.c \
+	lib/fastener/torque.h lib/fastener/torque_resolve.c \
+	lib/fastener/torque.c \
 	lib/fastener/chart.c \
 	lib/clamp/seat.h lib/clamp/seat.c \
 	lib/clamp/strap_balance.h lib/clamp/strap_balance.c \
 	lib/clamp/strap_fields.c \
 	lib/clamp/strap_resolve.h lib/clamp/strap_resolve.c \
+	lib/clamp/strap_geometry.c \
+	lib/clamp/strap_band.h lib/clamp/strap_band.c \
 	lib/clamp/strap.c \
+	lib/clamp/ask_tilt.c \
 	lib/clamp/ask.c \
 	lib/clamp/matters.c
 nodist_libstrapwise_la_SOURCES = $(TABLE_SOURCES) base/tables.h

@@ -42,11 +42,7 @@
  *   strap       M = F a b/L at the stud; sag F a^2 b^2/(3 EI_s L)        (10)
  *   stud        F/A_root + 32 M/(pi d_root^3)                            (11)
  *
- * Band: smallest and largest over the corners of what is not known: friction
- * along the slope at the seat, foot held or rocking, heel friction relaxed or
- * at its upper end, thread play, the strap's slope at the stud; side pull
- * limited by the largest toe force among them. The friction coefficient of the
- * toe is not varied.
+ * Band: strap_band.c.
  *
  * Sources: lever law and edge: any text on statics and beams, checked with the
  * exact example in tests/cases; (2) to (9): derived here, compared with a
@@ -54,12 +50,10 @@
  * within 1 % of toe force and 0.003 F of side pull for a turned nut) and with
  * tests/reference/strap_planar.py. Beyond 5 degrees nothing was compared.
  */
-#include "clamp/strap_balance.h"
-#include "clamp/strap_resolve.h"
+#include "clamp/strap_band.h"
 
 #include <string.h>
 
-#define SERRATED 1e6 /* friction of teeth: more than any side load */
 #define COMPARED_TO_DEG 5.0
 
 static const char *const not_checked[] = {
@@ -76,161 +70,6 @@ const char *sw_strap_not_checked(int index)
 {
     const int count = sizeof not_checked / sizeof not_checked[0];
     return index >= 0 && index < count ? not_checked[index] : NULL;
-}
-
-static double strap_inertia(const sw_strap_in *in)
-{
-    const double t = in->strap_thickness_mm;
-    return (in->strap_width_mm - in->slot_width_mm) * t * t * t / 12;
-}
-
-/* Equation (8), and the shift of a round nose. */
-static void place_contacts(const sw_strap_in *in, sw__strap_geometry *g)
-{
-    const int rigid = in->strap == SW_STRAP_RIGID;
-    const double toe = rigid ? 0 : sw__strap_toe_slope(g);
-    const double heel = rigid ? 0 : sw__strap_heel_slope(g);
-    g->toe_bears = g->heel_bears = SW_BEARS_NOSE;
-    if (in->nose == SW_NOSE_ROUND)
-        g->a += in->nose_radius_mm * sin(g->theta);
-    if (in->nose == SW_NOSE_FLAT) {
-        g->toe_bears = g->theta > toe ? SW_BEARS_TIP : SW_BEARS_EDGE;
-        if (g->toe_bears == SW_BEARS_TIP)
-            g->a += in->toe_land_mm;
-    }
-    if (in->heel != SW_HEEL_SCREW) {
-        g->heel_bears = g->theta > -heel || (rigid && g->theta == 0)
-                            ? SW_BEARS_EDGE
-                            : SW_BEARS_TIP;
-        if (g->heel_bears == SW_BEARS_TIP)
-            g->b += in->heel_land_mm;
-    }
-    g->L = g->a + g->b;
-    g->y_toe = -g->L * tan(g->theta);
-    g->y_seat = g->t / cos(g->theta) - g->b * tan(g->theta);
-}
-
-static sw__strap_geometry geometry_of(const sw__strap_full *full)
-{
-    const sw_strap_in *in = &full->in;
-    const double d3 = full->thread.root_diameter_mm;
-    sw__strap_geometry g;
-    memset(&g, 0, sizeof g);
-    g.F = full->torque.preload_N;
-    g.theta = SW__RAD(in->tilt_deg);
-    g.a = in->stud_to_toe_mm;
-    g.b = in->stud_to_heel_mm;
-    g.L = g.a + g.b;
-    g.t = in->strap_thickness_mm;
-    g.EI_strap = in->strap_modulus_MPa * strap_inertia(in);
-    g.EA_strap = 12 * g.EI_strap / (g.t * g.t);
-    g.EI_stud = in->stud_modulus_MPa * SW__PI * d3 * d3 * d3 * d3 / 64;
-    g.length = in->stud_length_mm;
-    g.rim = in->rim_radius_mm;
-    g.mu_toe = in->mu_toe;
-    g.mu_heel = in->heel == SW_HEEL_SERRATED ? SERRATED : in->mu_heel;
-    g.c_toe = in->toe_compliance_mm_per_N;
-    g.c_heel = in->heel_compliance_mm_per_N;
-    g.permitted = in->seat == SW_SEAT_SPHERICAL
-                      ? SW__RAD(in->permitted_tilt_deg)
-                      : 0;
-    place_contacts(in, &g);
-    return g;
-}
-
-static sw__strap_choice nominal_choice(const sw_strap_in *in,
-                                       const sw__strap_geometry *g)
-{
-    sw__strap_choice c;
-    memset(&c, 0, sizeof c);
-    c.heel_share = 1;
-    c.mu_heel = g->mu_heel;
-    c.rocking = in->foot == SW_FOOT_ROCKING;
-    c.slope = in->strap == SW_STRAP_FULL;
-    c.rigid = in->strap == SW_STRAP_RIGID;
-    /* a nut that does not turn has no nominal: half the friction, flagged */
-    c.slip = in->nut == SW_NUT_STILL ? in->mu_seat / 2 : 0;
-    return c;
-}
-
-typedef struct {
-    double N_low, N_high, S_low, S_high; /* S before the toe's cap */
-    double N_most;
-} extent;
-
-static void widen(extent *e, const sw__strap_geometry *g,
-                  const sw__strap_choice *c)
-{
-    const sw__strap_forces f = sw__strap_balance(g, c);
-    const double N = fmin(fmax(f.N_toe, 0), g->F);
-    const double S = f.S_free;
-    e->N_low = fmin(e->N_low, N);
-    e->N_high = fmax(e->N_high, N);
-    e->S_low = fmin(e->S_low, S);
-    e->S_high = fmax(e->S_high, S);
-}
-
-/* Heel relaxed, as nominal, at the upper end of its friction, and (jack screw)
- * as firm as a solid block. */
-static void widen_over_heel(extent *e, const sw_strap_in *in,
-                            const sw__strap_geometry *g, sw__strap_choice c)
-{
-    c.mu_heel = g->mu_heel;
-    for (int share = 0; share <= 1; share++) {
-        c.heel_share = share;
-        widen(e, g, &c);
-    }
-    if (in->heel == SW_HEEL_SERRATED)
-        return;
-    c.mu_heel = fmax(in->mu_heel_high, in->mu_heel);
-    widen(e, g, &c);
-    if (in->heel == SW_HEEL_SCREW && !c.rigid) {
-        c.firm = 1;
-        widen(e, g, &c);
-    }
-}
-
-static void widen_over_seat(extent *e, const sw__strap_full *full,
-                            const sw__strap_geometry *g, sw__strap_choice c)
-{
-    const sw_strap_in *in = &full->in;
-    const int still = in->nut == SW_NUT_STILL;
-    const int sphere = in->seat == SW_SEAT_SPHERICAL;
-    /* compared with the contact runs: near level a still nut can be dragged
-     * either way by 0.06 F; a spherical pair keeps at most 0.01 F */
-    double load = sphere ? 0.01 : 0;
-    if (still && !sphere && fabs(in->tilt_deg) <= 0.5)
-        load = 0.06;
-    const double place = sphere ? in->mu_sphere * in->sphere_radius_mm : 0;
-    const double slip_high = still ? in->mu_seat : in->seat_slip;
-    for (int slip = 0; slip <= 1; slip++)
-        for (int way = load > 0 ? -1 : 0; way <= (load > 0); way++)
-            for (int at = place > 0 ? -1 : 0; at <= (place > 0); at++) {
-                c.slip = slip * slip_high;
-                c.extra_load = way * load;
-                c.extra_place = at * place;
-                widen_over_heel(e, in, g, c);
-            }
-}
-
-static extent band_of(const sw__strap_full *full, const sw__strap_geometry *g,
-                      const sw__strap_choice *nominal)
-{
-    extent e = {INFINITY, -INFINITY, INFINITY, -INFINITY, 0};
-    sw__strap_choice c = *nominal;
-    widen(&e, g, &c);
-    for (c.rocking = 0; c.rocking <= 1; c.rocking++)
-        for (int play = 0; play <= 1; play++)
-            for (c.slope = 0; c.slope <= !c.rigid; c.slope++) {
-                c.play = play * SW__RAD(full->in.thread_play_deg);
-                widen_over_seat(&e, full, g, c);
-            }
-    return e;
-}
-
-static double limit(double value, double most)
-{
-    return value > most ? most : value < -most ? -most : value;
 }
 
 /* Equation (9). */
@@ -330,21 +169,6 @@ static void set_warnings(const sw__strap_full *full,
     out->warnings |= w;
 }
 
-static void set_band(const sw__strap_full *full, const sw__strap_geometry *g,
-                     const sw__strap_choice *nominal,
-                     const sw__strap_forces *f, sw_strap_out *out)
-{
-    const extent e = band_of(full, g, nominal);
-    const double cap = g->mu_toe * e.N_high;
-    out->toe_force_low_N = fmin(e.N_low, f->N_toe);
-    out->toe_force_high_N = fmax(e.N_high, f->N_toe);
-    out->side_pull_low_N = fmin(limit(e.S_low, cap), f->S);
-    out->side_pull_high_N = fmax(limit(e.S_high, cap), f->S);
-    if (f->U != 0) /* at its friction limit: nothing left to vary */
-        out->side_pull_low_N = out->side_pull_high_N = f->S;
-    out->band = SW_BAND_MODEL;
-}
-
 static int state_of(const sw__strap_geometry *g, const sw__strap_forces *f)
 {
     if (f->seat.on_rim)
@@ -374,10 +198,10 @@ static int solve(const sw_strap_in *in, sw_strap_out *out, sw_error *err)
     const int status = sw__strap_open(in, &full, err);
     if (status)
         return status;
-    const sw__strap_geometry g = geometry_of(&full);
+    const sw__strap_geometry g = sw__strap_place(&full);
     if (!(g.a > 0))
         return fail_tips(err, 1);
-    const sw__strap_choice nominal = nominal_choice(&full.in, &g);
+    const sw__strap_choice nominal = sw__strap_nominal(&full.in, &g);
     const sw__strap_forces f = sw__strap_balance(&g, &nominal);
     if (!(f.N_toe > 0) || !(f.N_heel > 0))
         return fail_tips(err, !(f.N_heel > 0));
@@ -408,7 +232,7 @@ static int solve(const sw_strap_in *in, sw_strap_out *out, sw_error *err)
     out->pull_direction = fabs(f.S) <= none ? SW_PULL_NONE
                           : f.S > 0         ? SW_PULL_TOWARD
                                             : SW_PULL_AWAY;
-    set_band(&full, &g, &nominal, &f, out);
+    sw__strap_band(&full, &g, &nominal, &f, out);
     set_drag(&full, &g, &f, out);
     set_strength(&full, &g, &f, out);
     set_warnings(&full, &g, &f, out);

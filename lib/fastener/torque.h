@@ -1,7 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * What the strap shares with the torque: the usual grade, the friction behind
- * a nut factor, the words on an assumed friction.
+ * What torque shares with its own resolve step and with the strap.
  */
 #ifndef SW_FASTENER_TORQUE_H
 #define SW_FASTENER_TORQUE_H
@@ -13,12 +12,9 @@
 #include <strapwise/thread.h>
 #include <strapwise/torque.h>
 
-/* Grade assumed for a stud of this thread. */
-const char *sw__usual_grade(const sw_thread_out *thread);
-
-/* Friction, the same in thread and seat, behind the nut factor; negative when
- * there is none. Needs nut_factor and friction_radius_mm. */
-double sw__split_friction(const sw_torque_in *in, const sw_thread_out *thread);
+/* Fills every open field in place and looks the thread up. Returns 0 or
+ * records the error. */
+int sw__torque_open(sw_torque_in *in, sw_thread_out *thread, sw_error *err);
 
 /* Replaces range and source of an assumed K or mu by those of its row. */
 void sw__describe_friction(sw_assumption *a, const char *lubrication);

@@ -1,0 +1,69 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Strap geometry: where the strap bears, and the strap in numbers. Equation
+ * (8) of strap.c, and the shift of a round nose, r sin(theta) toward the toe.
+ */
+#include "clamp/strap_band.h"
+
+#include <string.h>
+
+#define SERRATED 1e6 /* friction of teeth: more than any side load */
+
+static double strap_inertia(const sw_strap_in *in)
+{
+    const double t = in->strap_thickness_mm;
+    return (in->strap_width_mm - in->slot_width_mm) * t * t * t / 12;
+}
+
+static void place_contacts(const sw_strap_in *in, sw__strap_geometry *g)
+{
+    const int rigid = in->strap == SW_STRAP_RIGID;
+    const double toe = rigid ? 0 : sw__strap_toe_slope(g);
+    const double heel = rigid ? 0 : sw__strap_heel_slope(g);
+    g->toe_bears = g->heel_bears = SW_BEARS_NOSE;
+    if (in->nose == SW_NOSE_ROUND)
+        g->a += in->nose_radius_mm * sin(g->theta);
+    if (in->nose == SW_NOSE_FLAT) {
+        g->toe_bears = g->theta > toe ? SW_BEARS_TIP : SW_BEARS_EDGE;
+        if (g->toe_bears == SW_BEARS_TIP)
+            g->a += in->toe_land_mm;
+    }
+    if (in->heel != SW_HEEL_SCREW) {
+        g->heel_bears = g->theta > -heel || (rigid && g->theta == 0)
+                            ? SW_BEARS_EDGE
+                            : SW_BEARS_TIP;
+        if (g->heel_bears == SW_BEARS_TIP)
+            g->b += in->heel_land_mm;
+    }
+    g->L = g->a + g->b;
+    g->y_toe = -g->L * tan(g->theta);
+    g->y_seat = g->t / cos(g->theta) - g->b * tan(g->theta);
+}
+
+sw__strap_geometry sw__strap_place(const sw__strap_full *full)
+{
+    const sw_strap_in *in = &full->in;
+    const double d3 = full->thread.root_diameter_mm;
+    sw__strap_geometry g;
+    memset(&g, 0, sizeof g);
+    g.F = full->torque.preload_N;
+    g.theta = SW__RAD(in->tilt_deg);
+    g.a = in->stud_to_toe_mm;
+    g.b = in->stud_to_heel_mm;
+    g.L = g.a + g.b;
+    g.t = in->strap_thickness_mm;
+    g.EI_strap = in->strap_modulus_MPa * strap_inertia(in);
+    g.EA_strap = 12 * g.EI_strap / (g.t * g.t);
+    g.EI_stud = in->stud_modulus_MPa * SW__PI * d3 * d3 * d3 * d3 / 64;
+    g.length = in->stud_length_mm;
+    g.rim = in->rim_radius_mm;
+    g.mu_toe = in->mu_toe;
+    g.mu_heel = in->heel == SW_HEEL_SERRATED ? SERRATED : in->mu_heel;
+    g.c_toe = in->toe_compliance_mm_per_N;
+    g.c_heel = in->heel_compliance_mm_per_N;
+    g.permitted = in->seat == SW_SEAT_SPHERICAL
+                      ? SW__RAD(in->permitted_tilt_deg)
+                      : 0;
+    place_contacts(in, &g);
+    return g;
+}

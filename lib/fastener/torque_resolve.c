@@ -1,0 +1,179 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Torque resolve: a question about torque with nothing left open. Equations as
+ * numbered in torque.c.
+ */
+#include "fastener/torque.h"
+
+#include <string.h>
+
+void sw_torque_defaults(sw_torque_in *in)
+{
+    if (!in)
+        return;
+    memset(in, 0, sizeof *in);
+    in->preload_N = in->torque_Nm = in->use = SW_UNSET;
+    in->nut_factor = in->mu_thread = in->mu_seat = SW_UNSET;
+    in->friction_radius_mm = in->prevailing_torque_Nm = SW_UNSET;
+    in->free_length_mm = SW_UNSET;
+}
+
+static const char *usual_grade(const sw_thread_out *t)
+{
+    return t->system == SW_SYSTEM_METRIC ? "8.8" : "grade-5";
+}
+
+/* Equation (5); negative when there is none. */
+static double split_friction(const sw_torque_in *in, const sw_thread_out *t)
+{
+    const double cosine = cos(SW__RAD(t->flank_angle_deg));
+    return (in->nut_factor * t->nominal_mm - t->pitch_mm / (2 * SW__PI)) /
+           (t->pitch_diameter_mm / (2 * cosine) + in->friction_radius_mm);
+}
+
+/* K or friction by lubrication, the other from it. */
+static int resolve_friction(const sw__filler *fill, sw_torque_in *in,
+                            const sw_thread_out *t, sw_error *err)
+{
+    if (!sw__is_set(in->nut_factor) &&
+        !(sw__is_set(in->mu_thread) && sw__is_set(in->mu_seat))) {
+        sw__fill_text(fill, "lubrication", "unknown");
+        const sw_lubrication_out l = sw_lubrication(in->lubrication, err);
+        if (l.status)
+            return l.status;
+        const int friction_given =
+            sw__is_set(in->mu_thread) || sw__is_set(in->mu_seat);
+        if (sw__is_set(l.nut_factor) && !friction_given) {
+            sw__fill_number(fill, "nut_factor", l.nut_factor);
+        } else if (!sw__is_set(l.nut_factor)) {
+            sw__fill_number(fill, "mu_thread", l.mu_thread);
+            sw__fill_number(fill, "mu_seat", l.mu_seat);
+        }
+    }
+    if (sw__is_set(in->nut_factor)) {
+        const double mu = split_friction(in, t);
+        if (mu < 0) {
+            char message[200];
+            sw__line line = sw__line_start(message, sizeof message);
+            sw__line_add(&line, "nut_factor: ");
+            sw__line_add_number(&line, in->nut_factor);
+            sw__line_add(&line, " is below what stretching the stud alone "
+                                "takes, ");
+            sw__line_add_number(&line, t->pitch_mm / (2 * SW__PI) /
+                                           t->nominal_mm);
+            return sw__fail(err, SW_ERR_RANGE, "nut_factor", message);
+        }
+        in->mu_thread = in->mu_seat = SW_UNSET; /* renewed with the factor */
+        sw__fill_number(fill, "mu_thread", mu);
+        sw__fill_number(fill, "mu_seat", mu);
+    } else if (!sw__is_set(in->mu_thread) || !sw__is_set(in->mu_seat)) {
+        /* one coefficient given, K by lubrication: the same friction at the
+         * other place is the closest guess that can be named */
+        sw__fill_number(fill, "mu_thread", in->mu_seat);
+        sw__fill_number(fill, "mu_seat", in->mu_thread);
+    }
+    return SW_OK;
+}
+
+static int check_choice(const sw_torque_in *in, sw_error *err)
+{
+    const int given = sw__is_set(in->preload_N) + sw__is_set(in->torque_Nm) +
+                      sw__is_set(in->use);
+    if (given == 0)
+        return sw__fail(err, SW_ERR_MISSING, "preload_N",
+                        "preload_N: missing; give preload, torque or the use "
+                        "of yield");
+    if (given > 1)
+        return sw__fail(err, SW_ERR_CONFLICT, "torque_Nm",
+                        "torque_Nm: give only one of preload, torque and the "
+                        "use of yield");
+    const int assumed_mu = (in->assumed & sw__bit(SW_STRUCT_TORQUE_IN,
+                                                  "mu_thread")) != 0;
+    if (sw__is_set(in->nut_factor) && !assumed_mu &&
+        (sw__is_set(in->mu_thread) || sw__is_set(in->mu_seat)))
+        return sw__fail(err, SW_ERR_CONFLICT, "nut_factor",
+                        "nut_factor: give either the nut factor or the "
+                        "friction coefficients");
+    if (sw__is_set(in->nut_factor) && in->form == SW_FORM_EXACT)
+        return sw__fail(err, SW_ERR_CONFLICT, "form",
+                        "form: the exact form needs friction coefficients, "
+                        "not a nut factor");
+    return SW_OK;
+}
+
+int sw__torque_open(sw_torque_in *in, sw_thread_out *t, sw_error *err)
+{
+    sw__clear(err);
+    int status = sw__check_input(in, SW_STRUCT_TORQUE_IN, err);
+    if (!status)
+        status = check_choice(in, err);
+    if (status)
+        return status;
+    *t = sw_thread(in->thread, err);
+    if (t->status)
+        return t->status;
+    const sw__filler fill = {(char *)in, SW_STRUCT_TORQUE_IN, &in->assumed};
+    sw__fill_word(&fill, "form", SW_FORM_LINEAR);
+    sw__fill_word(&fill, "torsion", SW_TORSION_PLASTIC);
+    sw__fill_text(&fill, "grade", usual_grade(t));
+    sw__fill_number(&fill, "prevailing_torque_Nm", 0);
+    sw__fill_number(&fill, "free_length_mm", 5 * t->nominal_mm);
+    sw__fill_number(&fill, "friction_radius_mm",
+                    (t->bearing_diameter_mm + t->clearance_hole_mm) / 4);
+    return resolve_friction(&fill, in, t, err);
+}
+
+int sw_torque_resolve(sw_torque_in *in, sw_error *err)
+{
+    if (!in)
+        return sw__fail_null(err, "in");
+    sw_torque_in open = *in;
+    sw_thread_out t;
+    const int status = sw__torque_open(&open, &t, err);
+    if (!status)
+        *in = open;
+    return status;
+}
+
+sw_assumption sw_torque_assumed(const sw_torque_in *in, int index,
+                                sw_error *err)
+{
+    sw_torque_in full;
+    memset(&full, 0, sizeof full);
+    sw__clear(err);
+    int status = SW_OK;
+    if (in)
+        full = *in;
+    status = in ? sw_torque_resolve(&full, err) : sw__fail_null(err, "in");
+    if (status)
+        return (sw_assumption){.status = status,
+                               .value = NAN,
+                               .low = NAN,
+                               .high = NAN};
+    sw_assumption a =
+        sw__assumed(&full, SW_STRUCT_TORQUE_IN, full.assumed, index, err);
+    sw__describe_friction(&a, full.lubrication);
+    return a;
+}
+
+void sw__describe_friction(sw_assumption *a, const char *lubrication)
+{
+    const int is_K = strcmp(a->name, "nut_factor") == 0;
+    const int is_mu = strncmp(a->name, "mu_", 3) == 0 &&
+                      (strcmp(a->name, "mu_thread") == 0 ||
+                       strcmp(a->name, "mu_seat") == 0);
+    if (a->status || !lubrication[0] || !(is_K || is_mu))
+        return;
+    const sw_lubrication_out l = sw_lubrication(lubrication, NULL);
+    if (l.status)
+        return;
+    if (is_K) {
+        a->low = l.nut_factor_low;
+        a->high = l.nut_factor_high;
+        sw__copy(a->source, sizeof a->source, l.source);
+    } else if (!sw__is_set(l.nut_factor)) {
+        a->low = l.mu_low;
+        a->high = l.mu_high;
+        sw__copy(a->source, sizeof a->source, l.source);
+    }
+}
