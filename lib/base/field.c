@@ -121,7 +121,7 @@ sw_assumption sw__assumed(const void *in, int structure, uint64_t assumed,
     memset(&a, 0, sizeof a);
     a.value = a.low = a.high = NAN;
     int bit = -1;
-    for (int i = 0; index >= 0 && i < 64 && bit < 0; i++)
+    for (int i = 0; index >= 0 && list[structure][i].name && bit < 0; i++)
         if (assumed >> i & 1 && index-- == 0)
             bit = i;
     if (bit < 0) {

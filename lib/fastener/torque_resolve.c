@@ -50,6 +50,10 @@ static int resolve_friction(const sw__filler *fill, sw_torque_in *in,
             sw__fill_number(fill, "mu_seat", l.mu_seat);
         }
     }
+    if (sw__is_set(in->nut_factor) && in->form == SW_FORM_EXACT)
+        return sw__fail(err, SW_ERR_CONFLICT, "form",
+                        "form: the exact form needs friction coefficients, "
+                        "not a nut factor");
     if (sw__is_set(in->nut_factor)) {
         const double mu = split_friction(in, t);
         if (mu < 0) {
@@ -94,10 +98,6 @@ static int check_choice(const sw_torque_in *in, sw_error *err)
         return sw__fail(err, SW_ERR_CONFLICT, "nut_factor",
                         "nut_factor: give either the nut factor or the "
                         "friction coefficients");
-    if (sw__is_set(in->nut_factor) && in->form == SW_FORM_EXACT)
-        return sw__fail(err, SW_ERR_CONFLICT, "form",
-                        "form: the exact form needs friction coefficients, "
-                        "not a nut factor");
     return SW_OK;
 }
 
