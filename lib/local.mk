@@ -29,6 +29,7 @@ libstrapwise_la_SOURCES = \
 	lib/clamp/strap_balance.h lib/clamp/strap_balance.c \
 	lib/clamp/strap_fields.c \
 	lib/clamp/strap_resolve.h lib/clamp/strap_resolve.c \
+	lib/clamp/strap_unused.c \
 	lib/clamp/strap_geometry.c \
 	lib/clamp/strap_band.h lib/clamp/strap_band.c \
 	lib/clamp/strap.c \

@@ -185,6 +185,7 @@ void say_done(page *p, size_t start);
 #define LABEL_WIDTH 20
 
 void say_warnings(page *p, uint32_t bits);
+void say_warnings_as(page *p, const char *title, uint32_t bits);
 /* the library's unless `t` is NULL, and those of the command itself unless
  * `own` is NULL */
 void say_assumed(page *p, int us, const topic *t, const question *q,

@@ -5,6 +5,7 @@
  */
 #include "cli.h"
 
+#include <math.h>
 #include <string.h>
 
 static const struct {
@@ -57,6 +58,7 @@ static sw_assumption assumption(const char *name, const char *unit,
 }
 
 #define VIAL_MM_PER_M 0.02
+#define VIAL_MOST 20.0 /* divisions: no vial is longer */
 
 sw_assumption find_assumed(const request *r, int index)
 {
@@ -129,12 +131,6 @@ static int check(const request *r)
     if (!request_given(r, "--toe-force"))
         return refuse(r, "--toe-force", ": missing; give the toe force wanted "
                                         "(--toe-force 6kN)");
-    if (strcmp(r->find, "torque") == 0) {
-        if (request_given(r, "--torque"))
-            return refuse(r, "--torque", ": not with --find torque");
-        if (request_given(r, "--preload"))
-            return refuse(r, "--preload", ": not with --find torque");
-    }
     return DONE;
 }
 
@@ -159,6 +155,7 @@ int find_ask(request *r, answer *found)
         in->stud_to_heel_mm = found->out.place.stud_to_heel_mm;
     } else if (t->out == SW_STRUCT_STRAP_TORQUE_OUT) {
         in->preload_N = found->out.strap_torque.preload_N;
+        in->torque_Nm = SW_UNSET;
     } else if (level_assumed(r)) {
         in->tilt_deg = 0;
     }
@@ -195,6 +192,13 @@ static void say_ends(page *p, const char *label, double low, double high,
     say_done(p, start);
 }
 
+static void say_entry(page *p, const char *label, const char *text)
+{
+    const size_t start = say_label(p, label);
+    page_add(p, text);
+    say_done(p, start);
+}
+
 static void say_tilt(page *p, const request *r, const sw_tilt_out *t)
 {
     size_t start = p->length;
@@ -208,8 +212,12 @@ static void say_tilt(page *p, const request *r, const sw_tilt_out *t)
     say_done(p, start);
     say_ends(p, "slope", t->slope_low_mm_per_m, t->slope_high_mm_per_m, 1,
              "mm/m");
-    say_ends(p, "on the level's vial", t->divisions_low, t->divisions_high, 0,
-             "divisions");
+    if (fmin(fabs(t->divisions_low), fabs(t->divisions_high)) <= VIAL_MOST)
+        say_ends(p, "on the level's vial", t->divisions_low,
+                 t->divisions_high, 1, "divisions");
+    else
+        say_entry(p, "on the level's vial",
+                  "both ends are off the vial; use the heel height");
     start = say_label(p, "side pull there");
     say_force_range(p, r->us, t->side_pull_low_N, t->side_pull_high_N);
     page_add(p, ", toward the stud positive");
@@ -223,6 +231,8 @@ void say_find(page *p, const request *r, const answer *found)
     const topic *t = find_topic(r);
     if (t->out == SW_STRUCT_TILT_OUT) {
         say_tilt(p, r, &found->out.tilt);
+        say_warnings_as(p, "at the ends of that range",
+                        found->out.tilt.warnings);
         page_add(p, "\nThe strap as it was given\n\n");
         return;
     }

@@ -90,7 +90,8 @@ int output_refused(const char *who, const char *output, int replace)
     struct stat about;
     if (!output || strcmp(output, "-") == 0)
         return DONE;
-    if (exists(output, &about) && !replace) {
+    /* a link that leads nowhere is something, too */
+    if (lstat(output, &about) == 0 && !replace) {
         page line = {0};
         page_add(&line, "--output: ");
         spell_quoted(&line, output);
@@ -142,6 +143,8 @@ static int to_file(const page *p, const char *who, const char *name)
         status = file_trouble(who, "cannot write", name);
     } else {
         int good = write_all(file, p);
+        if (exists(name, &about) && !special) /* as private as before */
+            good = good && fchmod(fileno(file), about.st_mode & 07777) == 0;
         good = (fclose(file) == 0) && good;
         if (good && !special)
             good = rename(beside, name) == 0;

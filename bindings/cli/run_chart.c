@@ -64,32 +64,13 @@ static void note(chart_table *t, const sw_assumption *a)
 /* A few different ones at most in each row. */
 enum { ASSUMED_MOST = 8 };
 
-static int solve(request *r, answer *a)
-{
-    sw_chart_in *in = &r->question.in.chart;
-    r->topic->solve(&r->question, a);
-    if (a->out.status != SW_ERR_RANGE || strcmp(a->err.field, "grade") != 0)
-        return a->out.status;
-    /* the grade asked for leaves this size out: torque for a force all the
-     * same, but no limit */
-    char grade[sizeof in->grade];
-    memcpy(grade, in->grade, sizeof grade);
-    in->grade[0] = '\0';
-    r->topic->solve(&r->question, a);
-    memcpy(in->grade, grade, sizeof grade);
-    a->out.chart.limit_preload_N = a->out.chart.limit_torque_Nm = SW_UNSET;
-    a->out.chart.preload_over_limit = SW_UNSET;
-    a->out.chart.warnings &= ~(uint32_t)SW_WARN_OVER_PROOF;
-    a->out.chart.warnings |= SW_WARN_STUD_STRENGTH_UNKNOWN;
-    return a->out.status;
-}
-
 static int add_row(request *r, chart_table *t, const sw_thread_out *thread)
 {
     sw_chart_in *in = &r->question.in.chart;
     answer a;
     copy_cut(in->thread, sizeof in->thread, thread->designation);
-    if (solve(r, &a))
+    r->topic->solve(&r->question, &a);
+    if (a.out.status)
         return complain_error(r, &a.err);
     for (int i = 0; i < ASSUMED_MOST; i++) {
         const sw_assumption one = r->topic->assumed(&r->question, i, NULL);

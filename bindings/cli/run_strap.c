@@ -23,7 +23,8 @@ int run_strap(request *r, page *p)
     r->topic->solve(&r->question, &a);
     if (a.out.status)
         return complain_error(r, &a.err);
-    r->warnings = topic_warnings(r->topic, &a);
+    const uint32_t own = topic_warnings(r->topic, &a);
+    r->warnings = own | (find ? topic_warnings(find, &found) : 0);
     if (r->json) {
         json j = json_start(p);
         json_fields(&j, r, r->topic, &a);
@@ -38,7 +39,7 @@ int run_strap(request *r, page *p)
     if (find)
         say_find(p, r, &found);
     say_strap(p, r, &a.out.strap);
-    say_warnings(p, r->warnings);
+    say_warnings(p, own);
     if (!r->assumed)
         say_matters(p, r->us, &r->question.in.strap, a.out.strap.toe_force_N);
     say_assumed(p, r->us, r->assumed ? r->topic : NULL, &r->question, r);

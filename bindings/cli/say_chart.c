@@ -242,8 +242,11 @@ static void say_factor(page *p, const request *r, const chart_table *t)
             page_number(p, l.nut_factor_low, 3);
             page_add(p, KEEP ".." KEEP);
             page_number(p, l.nut_factor_high, 3);
-            page_add(p, ": half the K makes twice the force of the same "
-                        "torque");
+            page_add(p, ". The force goes as 1/K: if K is really ");
+            page_number(p, l.nut_factor_low, 3);
+            page_add(p, ", the torques above make ");
+            page_number(p, low / l.nut_factor_low, 3);
+            page_add(p, " times the force, the last column included");
         }
     }
     page_add(p, ".");
@@ -258,6 +261,8 @@ void say_chart(page *p, const request *r, const chart_table *t)
     page_add(p, t->series);
     page_add(p, ", studs of ");
     say_grade(p, t->grade);
+    if (!request_given(r, "--grade"))
+        page_add(p, " (assumed)");
     if (is_known(wanted)) {
         page_add(p, "; wanted force in the stud ");
         say_force(p, r->us, wanted);
@@ -279,4 +284,6 @@ void say_chart(page *p, const request *r, const chart_table *t)
     page_add(p, "Catalogue maxima are not clamp settings: a thin part wants "
                 "far less. The machine maker's limit for the T-slot governs.");
     paragraph(p, start);
+    say_not_checked(p, r->topic);
+    say_caution(p);
 }

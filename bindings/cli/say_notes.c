@@ -9,9 +9,16 @@
 
 void say_warnings(page *p, uint32_t bits)
 {
+    say_warnings_as(p, "warnings", bits);
+}
+
+void say_warnings_as(page *p, const char *title, uint32_t bits)
+{
     if (!bits)
         return;
-    page_add(p, "\nwarnings\n");
+    page_add(p, "\n");
+    page_add(p, title);
+    page_add(p, "\n");
     for (int bit = 0; sw_warning_name(bit); bit++) {
         if (!(bits >> bit & 1))
             continue;

@@ -29,8 +29,10 @@ static void say_head(page *p, int us, const sw_strap_in *in,
     page_add(p, t.designation);
     page_add(p, ", stud tension ");
     say_force(p, us, s->preload_N);
-    page_add(p, ", torque ");
-    say_torque(p, us, s->torque_Nm);
+    if (has_nominal(s)) { /* else nobody turns the nut */
+        page_add(p, ", torque ");
+        say_torque(p, us, s->torque_Nm);
+    }
     page_add(p, ", ");
     if (fabs(s->tilt_deg) < 0.005) {
         page_add(p, "level");
@@ -153,13 +155,15 @@ static void say_drag(page *p, int us, const sw_strap_out *s)
     say_done(p, start);
 }
 
-static const char *seat_words(int state)
+static const char *seat_words(const sw_strap_out *s)
 {
-    switch (state) {
+    switch (s->seat_state) {
     case SW_STATE_LEVEL:
         return "no tilt at the nut";
     case SW_STATE_CONFORMED:
-        return "the stud bends until the nut lies flat";
+        return s->foot_bending_Nm > 0
+                   ? "the stud bends until the nut lies flat"
+                   : "the stud leans in its foot until the nut lies flat";
     case SW_STATE_RIM:
         return "the nut or washer bears on its rim only";
     case SW_STATE_SWIVELLED:
@@ -172,7 +176,7 @@ static const char *seat_words(int state)
 static void say_seat(page *p, int us, const sw_strap_out *s)
 {
     const size_t start = say_label(p, "seat of the nut");
-    page_add(p, seat_words(s->seat_state));
+    page_add(p, seat_words(s));
     if (fabs(s->seat_offset_mm) >= 0.005) {
         page_add(p, "; it bears ");
         say_length(p, us, fabs(s->seat_offset_mm));

@@ -6,6 +6,8 @@
 
 #include <string.h>
 
+#define IN_LBF_SAID_NM 27.2 /* below 20 ft-lbf say_torque() says them itself */
+
 static void shares(page *p, const sw_torque_out *t)
 {
     const size_t start = say_label(p, "of this torque");
@@ -64,7 +66,7 @@ void say_torque_answer(page *p, request *r, const sw_torque_out *t)
     page_add(p, thread.designation);
     page_add(p, ", ");
     say_grade(p, full.grade);
-    if (full.lubrication[0]) {
+    if (full.lubrication[0] && !(t->warnings & SW_WARN_UNUSED_INPUT)) {
         page_add(p, ", lubrication ");
         page_add(p, full.lubrication);
     }
@@ -75,9 +77,12 @@ void say_torque_answer(page *p, request *r, const sw_torque_out *t)
             say_label(p, torque ? "torque on the nut" : "clamp force");
         if (torque) {
             say_torque(p, us, t->torque_Nm);
-            page_add(p, "; ");
-            page_number(p, in_unit(t->torque_Nm, "in-lbf", SW_KIND_TORQUE), 4);
-            page_add(p, KEEP "in-lbf");
+            if (t->torque_Nm >= IN_LBF_SAID_NM) {
+                page_add(p, "; ");
+                page_number(p, in_unit(t->torque_Nm, "in-lbf", SW_KIND_TORQUE),
+                            4);
+                page_add(p, KEEP "in-lbf");
+            }
         } else {
             say_force(p, us, t->preload_N);
             page_add(p, " in the stud");

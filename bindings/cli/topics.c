@@ -124,8 +124,11 @@ static const char *torque_not_checked(int index)
     static const char *const sentence[] = {
         "thread engagement, and stripping of the thread in nut or T-nut",
         "T-nut and T-slot: the machine maker's limit governs",
+        "scatter: the same torque on another stud, or the same stud next time, "
+        "gives another force",
     };
-    return index >= 0 && index < 2 ? sentence[index] : NULL;
+    const int count = sizeof sentence / sizeof sentence[0];
+    return index >= 0 && index < count ? sentence[index] : NULL;
 }
 
 #define TILT " side_pull_N toe_error_pct vial_mm_per_m basis"

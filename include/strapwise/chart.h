@@ -20,7 +20,10 @@ typedef struct {
     double nut_factor;    /**< K, or SW_UNSET: by lubrication */
     double preload_N;     /**< wanted clamp force, or SW_UNSET: no column */
     double proof_fraction; /**< fraction of proof load not to be exceeded */
-    uint64_t assumed;      /**< set by the library */
+    uint64_t assumed;      /**< set by the library: bit n = field n is a default
+                              of the library and may change with the others */
+    uint64_t seal;      /**< set by resolving, else 0: tells that a resolved
+                              question was changed afterwards */
 } sw_chart_in;
 
 /** One line of the chart. A double that does not apply is SW_UNSET. */

@@ -86,8 +86,8 @@ SW_API int sw_status_count(void);
 /** @cond one list gives the bits, their names and their meaning */
 #define SW_WARNING_LIST(X)                                                     \
     X(SW_WARN_HEEL_LOW, 0, "heel_low",                                         \
-      "the heel is lower than the toe: the strap rides on the part's edge "    \
-      "and shoves the part away")                                              \
+      "the heel is lower than the toe: the strap pushes the part away, and a " \
+      "flat nose rides on the part's edge")                                    \
     X(SW_WARN_TOE_ON_EDGE, 1, "toe_on_edge",                                   \
       "a flat nose bears on the part's edge, not on its face: raise the heel " \
       "a little or use a round nose")                                          \
@@ -132,7 +132,11 @@ SW_API int sw_status_count(void);
     X(SW_WARN_LUBRICATION_CONFLICT, 19, "lubrication_conflict",                \
       "handbooks disagree about this condition: measure your own K")           \
     X(SW_WARN_TABLE_FROM_MEMORY, 20, "table_from_memory",                      \
-      "a table value that entered was written from memory, without a source")
+      "a nut, hole, grade or friction value that entered was written from "    \
+      "memory or by common practice, without a source")                        \
+    X(SW_WARN_UNUSED_INPUT, 21, "unused_input",                                \
+      "a value was given that nothing here uses, such as a radius for a flat " \
+      "nose or a lubrication beside a nut factor")
 /** @endcond */
 
 /** Bits of a result's `warnings`. */

@@ -29,8 +29,10 @@ typedef struct {
     double mu_thread;     /**< friction in the thread, 0 .. 1 */
     double mu_seat;       /**< friction under the nut, 0 .. 1 */
     double prevailing_torque_Nm; /**< torque to turn the unloaded nut */
-    double stud_to_toe_mm;       /**< a: stud axis to toe contact; required */
-    double stud_to_heel_mm;      /**< b: stud axis to heel contact; required */
+    double stud_to_toe_mm;       /**< a: stud axis to toe contact of the level
+                                      strap; required */
+    double stud_to_heel_mm;      /**< b: stud axis to heel contact of the
+                                      level strap; required */
     double part_height_mm;       /**< part over the table */
     double heel_height_mm;       /**< heel support over the table */
     double tilt_deg;             /**< instead of the heights; heel-high + */
@@ -65,13 +67,17 @@ typedef struct {
     double thread_play_deg;      /**< tilt of the nut on its thread, for the
                                       band */
     double slot_clearance_mm;    /**< way the nut can move along the strap */
+    double stud_end_mm;          /**< stud standing out over the nut */
     int seat;                    /**< sw_seat */
     int nose;                    /**< sw_nose */
     int heel;                    /**< sw_heel */
     int foot;                    /**< sw_foot */
     int nut;                     /**< sw_nut */
     int strap;                   /**< sw_strap_kind */
-    uint64_t assumed;            /**< set by the library: bit n = field n */
+    uint64_t assumed;            /**< set by the library: bit n = field n is a default
+                              of the library and may change with the others */
+    uint64_t seal;            /**< set by resolving, else 0: tells that a resolved
+                              question was changed afterwards */
 } sw_strap_in;
 
 /** Answer of sw_strap(). A double that does not apply is SW_UNSET. */
@@ -85,7 +91,7 @@ typedef struct {
     int heel_bears;      /**< sw_bears */
     double preload_N;    /**< stud tension F */
     double torque_Nm;    /**< torque on the nut for it */
-    double lever_ratio;  /**< b/(a+b), with the contacts as they bear */
+    double lever_ratio;  /**< b/(a+b) of the level strap */
     double tilt_deg;     /**< of the strap, heel-high positive */
     double toe_force_level_N;    /**< F b/(a+b): the level strap */
     double toe_force_N;          /**< force on the part, square to the table */
@@ -121,7 +127,8 @@ typedef struct {
     double stud_bending_Nm; /**< at the nut */
     double foot_bending_Nm; /**< at the foot */
     double stud_stress_MPa; /**< tension and bending, largest */
-    double stud_yield_use;  /**< stud_stress over the grade's yield */
+    double stud_yield_use;  /**< that with the twist of tightening, over the
+                                 grade's yield */
     double strap_stress_MPa; /**< bending at the stud */
     double strap_sag_mm;     /**< under the stud, from its own bending */
     double strap_spread_mm;  /**< lengthening of the underside */
@@ -134,7 +141,9 @@ typedef struct {
 SW_API void sw_strap_defaults(sw_strap_in *in);
 
 /** Fills every open field in place and sets its bit in `assumed`. Resolving
- *  twice changes nothing. @return 0 or sw_status, `in` untouched then */
+ *  twice changes nothing. A resolved question is for reading: to ask another,
+ *  change the one it came from; a resolved one that was changed is refused.
+ *  @return 0 or sw_status, `in` untouched then */
 SW_API SW_NODISCARD int sw_strap_resolve(sw_strap_in *in, sw_error *err);
 
 /**

@@ -21,7 +21,7 @@ typedef struct {
     char grade[16];       /**< "" = assumed 8.8 or grade-5 */
     double preload_N;     /**< give one of preload, torque, use; > 0 */
     double torque_Nm;     /**< > 0, prevailing torque included */
-    double use;           /**< fraction of yield, 0.05 .. 1 */
+    double use;           /**< fraction of yield, 0.01 .. 1 */
     double nut_factor;    /**< K, 0.03 .. 1; excludes mu_thread, mu_seat */
     double mu_thread;     /**< friction in the thread, 0 .. 1 */
     double mu_seat;       /**< friction under the nut, 0 .. 1 */
@@ -30,7 +30,10 @@ typedef struct {
     double free_length_mm; /**< stud between nut and foot, for the turn */
     int form;              /**< sw_form */
     int torsion;           /**< sw_torsion */
-    uint64_t assumed;      /**< set by the library: bit n = field n open */
+    uint64_t assumed;      /**< set by the library: bit n = field n is a default
+                              of the library and may change with the others */
+    uint64_t seal;      /**< set by resolving, else 0: tells that a resolved
+                              question was changed afterwards */
 } sw_torque_in;
 
 /** Answer of sw_torque(). A double that does not apply is SW_UNSET. */
@@ -64,7 +67,9 @@ typedef struct {
 SW_API void sw_torque_defaults(sw_torque_in *in);
 
 /** Fills every open field in place and sets its bit in `assumed`. Resolving
- *  twice changes nothing. @return 0 or sw_status, `in` untouched then */
+ *  twice changes nothing. A resolved question is for reading: to ask another,
+ *  change the one it came from; a resolved one that was changed is refused.
+ *  @return 0 or sw_status, `in` untouched then */
 SW_API SW_NODISCARD int sw_torque_resolve(sw_torque_in *in, sw_error *err);
 
 /**

@@ -51,6 +51,11 @@ const sw_field *sw_field_named(int structure, const char *name)
     return i < 0 ? NULL : &list[structure][i];
 }
 
+int sw__is_hearsay(const char *status)
+{
+    return strcmp(status, "memory") == 0 || strcmp(status, "practice") == 0;
+}
+
 static double number_at(const void *base, const sw_field *f)
 {
     double value;
@@ -143,6 +148,43 @@ sw_assumption sw__assumed(const void *in, int structure, uint64_t assumed,
         sw__copy(a.word, sizeof a.word, (const char *)in + f->offset);
     }
     return a;
+}
+
+/* Fowler, Noll and Vo's hash (FNV-1a), over the fields alone: bytes between
+ * them are nobody's. */
+uint64_t sw__seal(const void *in, int structure, uint64_t assumed)
+{
+    uint64_t hash = 14695981039346656037u ^ assumed;
+    for (const sw_field *f = list[structure]; f->name; f++) {
+        const unsigned char *byte = (const unsigned char *)in + f->offset;
+        const int text = f->type == SW_FIELD_TEXT;
+        for (size_t i = 0; i < f->size && !(text && !byte[i]); i++)
+            hash = (hash ^ byte[i]) * 1099511628211u;
+    }
+    return hash ? hash : 1;
+}
+
+int sw__reopen(void *in, int structure, uint64_t *assumed, uint64_t *seal,
+               sw_error *err)
+{
+    if (*seal && *seal != sw__seal(in, structure, *assumed))
+        return sw__fail(err, SW_ERR_CONFLICT, "seal",
+                        "seal: this question was resolved and then changed; "
+                        "change the question that it came from");
+    for (int i = 0; list[structure][i].name; i++) {
+        const sw_field *f = &list[structure][i];
+        char *at = (char *)in + f->offset;
+        if (!(*assumed >> i & 1))
+            continue;
+        if (f->type == SW_FIELD_NUMBER) {
+            const double open = SW_UNSET;
+            memcpy(at, &open, sizeof open);
+        } else {
+            memset(at, 0, f->size);
+        }
+    }
+    *assumed = *seal = 0;
+    return SW_OK;
 }
 
 uint64_t sw__bit(int structure, const char *name)

@@ -42,6 +42,9 @@ static inline int sw__is_set(double value) { return value != SW_UNSET; }
 /* Copies with a cut at room - 1, always terminated. */
 void sw__copy(char *to, size_t room, const char *from);
 
+/* Whether a table row has no source behind it: "memory", "practice". */
+int sw__is_hearsay(const char *status);
+
 /* Distance of two names in single-character edits, letter case ignored. */
 int sw__edits(const char *a, const char *b);
 
@@ -55,6 +58,15 @@ void sw__spoil(void *out, int structure, int status);
 /* The index-th bit that is set in `assumed`, described from the fields. */
 sw_assumption sw__assumed(const void *in, int structure, uint64_t assumed,
                           int index, sw_error *err);
+
+/* Opens a question again that was resolved before: every field whose bit is set
+ * in `assumed` becomes open. A question that was changed since is refused, since
+ * a change of a default would be lost. Returns 0 or records the error. */
+int sw__reopen(void *in, int structure, uint64_t *assumed, uint64_t *seal,
+               sw_error *err);
+
+/* The seal of a resolved question, never 0. */
+uint64_t sw__seal(const void *in, int structure, uint64_t assumed);
 
 /* The bit of a field in `assumed`. */
 uint64_t sw__bit(int structure, const char *name);

@@ -45,6 +45,7 @@ static const struct {
     {"m", SW_KIND_LENGTH, 1000},
     {"in", SW_KIND_LENGTH, IN_MM},
     {"inch", SW_KIND_LENGTH, IN_MM},
+    {"inches", SW_KIND_LENGTH, IN_MM},
     {"\"", SW_KIND_LENGTH, IN_MM},
     {"thou", SW_KIND_LENGTH, IN_MM / 1000},
     {"mil", SW_KIND_LENGTH, IN_MM / 1000},
@@ -168,8 +169,9 @@ static int fail_unit(sw_error *err, const char *field, const char *name,
     for (size_t i = 0; i < UNITS; i++) {
         if (strcmp(unit[i].name, name) == 0)
             other = kind_unit[unit[i].kind];
-        int edits = sw__edits(unit[i].name, name);
-        if (unit[i].kind == kind && edits < best) {
+        const int edits = sw__edits(unit[i].name, name);
+        if (unit[i].kind == kind && edits < best &&
+            edits < (int)strlen(name) - 1) {
             best = edits;
             nearest = unit[i].name;
         }
@@ -239,6 +241,11 @@ static size_t scan_whole(const char *text, double *value)
 static size_t scan_fraction(const char *text, double *value)
 {
     double whole = 0, over, under;
+    if (text[0] == '-') { /* "-1/4 in" */
+        const size_t rest = scan_fraction(text + 1, value);
+        *value = -*value;
+        return rest ? rest + 1 : 0;
+    }
     size_t n = scan_whole(text, &over), m;
     if (n && (text[n] == '-' || text[n] == ' ')) {
         whole = over;
@@ -260,7 +267,7 @@ static size_t scan_fraction(const char *text, double *value)
 static int is_inch(const char *name)
 {
     return strcmp(name, "in") == 0 || strcmp(name, "inch") == 0 ||
-           strcmp(name, "\"") == 0 || strcmp(name, "ft") == 0;
+           strcmp(name, "inches") == 0 || strcmp(name, "\"") == 0 || strcmp(name, "ft") == 0;
 }
 
 sw_quantity_out sw_quantity(const char *text, int kind, const char *field,
@@ -295,7 +302,9 @@ sw_quantity_out sw_quantity(const char *text, int kind, const char *field,
         used++;
     char name[LONGEST + 1];
     sw__copy(name, end >= used ? end - used + 1 : 1, text + used);
-    if (fraction && name[0] && !is_inch(name)) {
+    const int length =
+        sw_unit_factor(name, SW_KIND_LENGTH, field, NULL).status == SW_OK;
+    if (fraction && length && !is_inch(name)) {
         out.status = sw__fail_number(err, field, text);
         return out;
     }

@@ -39,6 +39,7 @@ const sw_field sw__tilt_out_fields[] = {
 #undef SW__S
 
 #define TILT_MOST_DEG 10.0
+#define ROUNDING 1e-9   /* of the stud tension: a limit of zero can be met */
 #define NOT_ALLOWED 1e6 /* excess of a trial without equilibrium */
 
 typedef struct {
@@ -82,10 +83,12 @@ static double excess(double tilt_deg, void *with)
     double worst = -1;
     if (sw__is_set(d->side_pull_N))
         worst = fmax(worst, fabs(side_pull(&s, d->basis)) -
-                                d->side_pull_N * (1 + 1e-12));
+                                d->side_pull_N * (1 + 1e-12) -
+                                ROUNDING * s.preload_N);
     if (sw__is_set(d->toe_error_pct))
         worst = fmax(worst, fabs(toe_error(&s, d->basis)) -
-                                d->toe_error_pct * (1 + 1e-12));
+                                d->toe_error_pct * (1 + 1e-12) -
+                                100 * ROUNDING);
     return worst;
 }
 
@@ -180,23 +183,9 @@ static int check_demand(const tilt_demand *d, double vial, sw_error *err)
     if (!(vial >= 0.001 && vial <= 50))
         return sw__fail_range(err, "vial_mm_per_m", vial, "mm/m", 0.001, 50);
     if (!sw_word(SW_WORDS_BASIS, d->basis))
-        return sw__fail_range(err, "basis", d->basis, "", 1, 2);
+        return sw__fail(err, SW_ERR_RANGE, "basis",
+                        "basis: is none of nominal, band");
     return SW_OK;
-}
-
-/* The strap made ready for trials: everything open filled in once, so that
- * the stud's length does not change with the tilt. A jack screw's give does,
- * by its height, unless it was given. */
-static int make_ready(sw_strap_in *in, sw_error *err)
-{
-    const int status = sw_strap_resolve(in, err);
-    const uint64_t give =
-        sw__bit(SW_STRUCT_STRAP_IN, "heel_compliance_mm_per_N");
-    if (!status && in->assumed & give) {
-        in->heel_compliance_mm_per_N = SW_UNSET;
-        in->assumed &= ~give;
-    }
-    return status;
 }
 
 static void report_end(tilt_demand *d, double tilt, sw_tilt_out *out, int high,
@@ -221,15 +210,21 @@ static int solve_tilt(tilt_demand *d, double vial, sw_tilt_out *out,
                       sw_error *err)
 {
     int status = check_demand(d, vial, err);
-    if (!status)
-        status = make_ready(&d->in, err);
+    if (!status) { /* for what is wrong with it; tipping when level is not */
+        status = sw_strap(&d->in, err).status;
+        status = status == SW_ERR_NONE ? SW_OK : status;
+    }
     if (status)
         return status;
     const double from = allowed_tilt(d);
     if (isnan(from))
-        return sw__fail(err, SW_ERR_NONE, "side_pull_N",
-                        "side_pull_N: no tilt within 10 degrees keeps the "
-                        "limits");
+        return sw__is_set(d->side_pull_N)
+                   ? sw__fail(err, SW_ERR_NONE, "side_pull_N",
+                              "side_pull_N: no tilt within 10 degrees keeps "
+                              "the limits")
+                   : sw__fail(err, SW_ERR_NONE, "toe_error_pct",
+                              "toe_error_pct: no tilt within 10 degrees keeps "
+                              "the limit");
     report_end(d, end_of_range(d, from, -1), out, 0, vial);
     report_end(d, end_of_range(d, from, 1), out, 1, vial);
     return SW_OK;
@@ -245,8 +240,11 @@ sw_tilt_out sw_strap_tilt(const sw_strap_in *in, double side_pull_N,
     int status;
     if (in) {
         tilt_demand d = {*in, side_pull_N, toe_error_pct, basis};
+        status = sw__reopen(&d.in, SW_STRUCT_STRAP_IN, &d.in.assumed,
+                            &d.in.seal, err);
         set_tilt(&d.in, 0);
-        status = solve_tilt(&d, vial_mm_per_m, &out, err);
+        if (!status)
+            status = solve_tilt(&d, vial_mm_per_m, &out, err);
     } else {
         status = sw__fail_null(err, "in");
     }

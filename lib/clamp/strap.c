@@ -15,7 +15,7 @@
  *                                                                         (2)
  *   moments     N_toe L = F x_s + X y_s + S y_toe, N_heel = F - N_toe     (3)
  *               y_s = t/cos(theta) - (b + nut's travel) tan(theta): the nut's
- *               face where it came to rest; y_toe = -L tan(theta)
+ *               face where it came to rest; y_toe = -L tan(theta) - step
  *   spread      a bent strap's underside grows between its contacts by
  *               u = F a' b' t/(4 EI_s): end slopes of a simply supported beam
  *               times t/2, loaded by the resultant: b' = x_s, a' = L - x_s (4)
@@ -40,7 +40,9 @@
  *               drag = T_seat/L; free strap: T_seat/a, or the off-centre
  *               friction mu_seat F (e/rim) x_s/L                          (9)
  *   strap       M = F a b/L at the stud; sag F a^2 b^2/(3 EI_s L)        (10)
- *   stud        F/A_root + 32 M/(pi d_root^3)                            (11)
+ *   stud        sigma = F/A_root + 32 M/(pi d_root^3); while the nut is turned
+ *               also tau = 16 T_thread/(pi d_root^3): sqrt(sigma^2 + 3 tau^2)
+ *               against the yield                                        (11)
  *
  * Band: strap_band.c.
  *
@@ -63,6 +65,7 @@ static const char *const not_checked[] = {
     "chatter, coolant and settling, which change friction and preload",
     "marks on the part under the toe",
     "across the strap: the model is planar, only nut drag is out of plane",
+    "buckling of a slender jack screw, tipping of tall packing",
     "scatter of torque and friction: the band is the model's own",
 };
 
@@ -102,14 +105,21 @@ static void set_strength(const sw__strap_full *full,
 {
     const sw_strap_in *in = &full->in;
     const double d3 = full->thread.root_diameter_mm, t = g->t;
-    const double M = fmax(f->seat.M_nut, fabs(f->seat.M_foot));
+    const double M = full->in.nut == SW_NUT_STILL
+                         ? sw__strap_worst_bending(full, g)
+                         : fmax(f->seat.M_nut, fabs(f->seat.M_foot));
     out->stud_bending_Nm = f->seat.M_nut / 1000;
     out->foot_bending_Nm = f->seat.M_foot / 1000;
     out->stud_stress_MPa = g->F / full->thread.root_area_mm2 +
                            32 * M / (SW__PI * d3 * d3 * d3);
     out->stud_yield_use = SW_UNSET;
+    const double tau = in->nut == SW_NUT_TURNED
+                           ? 16000 * full->torque.thread_torque_Nm /
+                                 (SW__PI * d3 * d3 * d3)
+                           : 0;
     if (sw__is_set(full->yield_MPa)) {
-        out->stud_yield_use = out->stud_stress_MPa / full->yield_MPa;
+        out->stud_yield_use =
+            hypot(out->stud_stress_MPa, sqrt(3) * tau) / full->yield_MPa;
         if (out->stud_yield_use > 1)
             out->warnings |= SW_WARN_STUD_YIELDS;
     } else {
@@ -162,8 +172,8 @@ static void set_warnings(const sw__strap_full *full,
     if (in->seat == SW_SEAT_FLAT && fabs(g->theta) > level &&
         fabs(in->tilt_deg) <= in->thread_play_deg)
         w |= SW_WARN_TILT_REVERSES;
-    w |= full->torque.warnings & (SW_WARN_OVER_PROOF | SW_WARN_OVER_YIELD |
-                                  SW_WARN_SELF_LOOSENING |
+    w |= full->torque.warnings & (SW_WARN_UNUSED_INPUT | SW_WARN_OVER_PROOF |
+                                  SW_WARN_OVER_YIELD | SW_WARN_SELF_LOOSENING |
                                   SW_WARN_LUBRICATION_CONFLICT |
                                   SW_WARN_TABLE_FROM_MEMORY);
     out->warnings |= w;
@@ -208,9 +218,10 @@ static int solve(const sw_strap_in *in, sw_strap_out *out, sw_error *err)
     const double sign = g.theta < 0 ? -1 : 1;
     out->preload_N = g.F;
     out->torque_Nm = full.torque.torque_Nm;
-    out->lever_ratio = g.b / g.L;
+    const double L = full.in.stud_to_toe_mm + full.in.stud_to_heel_mm;
+    out->lever_ratio = full.in.stud_to_heel_mm / L;
     out->tilt_deg = full.in.tilt_deg;
-    out->toe_force_level_N = g.F * g.b / g.L;
+    out->toe_force_level_N = g.F * out->lever_ratio;
     out->toe_force_N = f.N_toe;
     out->toe_force_error_pct = 100 * (f.N_toe / out->toe_force_level_N - 1);
     out->side_load_on_strap_N = f.X;

@@ -53,32 +53,45 @@ static double own_slope(const sw__strap_geometry *g, double nut, double load)
            (2 * g->rim * g->EI_strap);
 }
 
-/* Equation (2). Where nut and resultant stand hangs on the slope, which moves
- * with them by a small part of the strap's bending: a few passes settle it. */
+/* The seat for a strap that leans by theta at the nut. */
+static void press_once(const sw__strap_geometry *g, const sw__strap_choice *c,
+                       double theta, sw__strap_forces *f)
+{
+    const double sign = theta < 0 ? -1 : 1;
+    const sw__stud stud = {g->F,
+                           g->EI_stud,
+                           g->length,
+                           g->rim,
+                           fmax(0, fabs(theta) - g->permitted),
+                           c->slip,
+                           c->play,
+                           c->rocking};
+    f->seat = sw__seat_solve(&stud);
+    f->X = -sign * g->F * tan(f->seat.lean) + c->extra_load * g->F;
+    f->x_seat = g->b + sign * f->seat.arm + c->extra_place;
+    f->y_seat = g->y_seat - sign * f->seat.travel * tan(g->theta) +
+                f->seat.lift;
+    f->x_nut = g->b + sign * f->seat.travel;
+}
+
+/* Equations (2) and (4). Where nut and resultant stand hangs on the strap's
+ * own slope, which moves with them by a small part of its bending: a few passes
+ * settle it. A strap so soft that they do not is slowed down. */
 static void press_seat(const sw__strap_geometry *g, const sw__strap_choice *c,
                        sw__strap_forces *f)
 {
-    enum { PASSES = 8 };
-    double nut = g->b;
-    f->x_seat = g->b;
-    f->y_seat = g->y_seat;
-    for (int i = 0; i < (c->slope ? PASSES : 1); i++) {
-        const double theta =
-            g->theta - (c->slope ? own_slope(g, nut, f->x_seat) : 0);
-        const double sign = theta < 0 ? -1 : 1;
-        const sw__stud stud = {g->F,
-                               g->EI_stud,
-                               g->length,
-                               g->rim,
-                               fmax(0, fabs(theta) - g->permitted),
-                               c->slip,
-                               c->play,
-                               c->rocking};
-        f->seat = sw__seat_solve(&stud);
-        f->X = -sign * g->F * tan(f->seat.lean) + c->extra_load * g->F;
-        f->x_seat = g->b + sign * f->seat.arm + c->extra_place;
-        nut = g->b + sign * f->seat.travel;
-        f->y_seat = g->y_seat - (nut - g->b) * tan(g->theta) + f->seat.lift;
+    enum { PASSES = 60 };
+    double own = 0, change_before = INFINITY, pace = 1;
+    press_once(g, c, g->theta, f);
+    for (int i = 0; c->slope && i < PASSES; i++) {
+        const double change = own_slope(g, f->x_nut, f->x_seat) - own;
+        if (fabs(change) <= 1e-13)
+            break;
+        if (fabs(change) > 0.5 * change_before)
+            pace /= 2;
+        change_before = fabs(change);
+        own += pace * change;
+        press_once(g, c, g->theta - own, f);
     }
     const double b = fmin(fmax(f->x_seat, 0), g->L);
     f->spread =

@@ -46,6 +46,7 @@ typedef struct {
     double N_toe, N_heel;
     double x_seat; /* where the resultant passes the height of the nut's face */
     double y_seat; /* that height */
+    double x_nut;  /* where the nut came to rest */
     double spread; /* lengthening of the underside */
 } sw__strap_forces;
 

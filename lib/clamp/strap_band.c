@@ -127,3 +127,16 @@ void sw__strap_band(const sw__strap_full *full, const sw__strap_geometry *g,
         out->side_pull_low_N = out->side_pull_high_N = f->S;
     out->band = SW_BAND_MODEL;
 }
+
+double sw__strap_worst_bending(const sw__strap_full *full,
+                               const sw__strap_geometry *g)
+{
+    double worst = 0;
+    sw__strap_choice c = sw__strap_nominal(&full->in, g);
+    for (int holds = 0; holds <= 1; holds++) {
+        c.slip = holds * full->in.mu_seat;
+        const sw__seat seat = sw__strap_balance(g, &c).seat;
+        worst = fmax(worst, fmax(seat.M_nut, fabs(seat.M_foot)));
+    }
+    return worst;
+}

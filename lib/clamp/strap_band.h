@@ -20,4 +20,9 @@ void sw__strap_band(const sw__strap_full *full, const sw__strap_geometry *g,
                     const sw__strap_choice *nominal, const sw__strap_forces *f,
                     sw_strap_out *out);
 
+/* A nut that does not turn: the largest bending of the stud between a seat
+ * that slips and one that holds. */
+double sw__strap_worst_bending(const sw__strap_full *full,
+                               const sw__strap_geometry *g);
+
 #endif

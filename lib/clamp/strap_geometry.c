@@ -36,7 +36,7 @@ static void place_contacts(const sw_strap_in *in, sw__strap_geometry *g)
             g->b += in->heel_land_mm;
     }
     g->L = g->a + g->b;
-    g->y_toe = -g->L * tan(g->theta);
+    g->y_toe = -g->L * tan(g->theta) - in->step_mm;
     g->y_seat = g->t / cos(g->theta) - g->b * tan(g->theta);
 }
 

@@ -5,7 +5,7 @@
  * Heights: tan(theta) = (heel - part - pad - step)/L with L = a + b, heel-high
  * positive. Either both heights are given or the tilt.
  *
- * Free stud = part height + pad + strap thickness + washers + throat of the
+ * Free stud = part height + pad + step + strap thickness + washers + throat of the
  * T-slot (its depth above the recess, BS 2485 geometry of ISO 299; 1.2
  * diameters where the table has none). The strap's own dimensions come from
  * the standard series for the stud's size.
@@ -96,49 +96,69 @@ static int check_choice(const sw_strap_in *in, sw_error *err)
     if (!tilt && !heel)
         return fail_missing(err, "heel_height_mm",
                             "give both heights or the tilt");
+    if (heel && tilt)
+        return sw__fail(err, SW_ERR_CONFLICT, "tilt_deg",
+                        "tilt_deg: give the tilt or the heel height, not both");
     if (heel && !sw__is_set(in->part_height_mm))
         return fail_missing(err, "part_height_mm",
                             "give both heights or the tilt");
     return SW_OK;
 }
 
+/* The question about torque inside a question about a strap. */
+static sw_torque_in torque_question(const sw_strap_in *in)
+{
+    sw_torque_in q;
+    sw_torque_defaults(&q);
+    sw__copy(q.thread, sizeof q.thread, in->thread);
+    sw__copy(q.lubrication, sizeof q.lubrication, in->lubrication);
+    sw__copy(q.grade, sizeof q.grade, in->grade);
+    q.preload_N = in->preload_N;
+    q.torque_Nm = in->torque_Nm;
+    q.nut_factor = in->nut_factor;
+    q.mu_thread = in->mu_thread;
+    q.mu_seat = in->mu_seat;
+    q.prevailing_torque_Nm = in->prevailing_torque_Nm;
+    q.friction_radius_mm = in->friction_radius_mm;
+    return q;
+}
+
+#define TORN_MPA 2000.0 /* no stud of any grade in the tables holds more */
+
 /* Tension, torque and friction from the torque room. */
 static int open_torque(sw__strap_full *full, const sw__filler *fill,
                        sw_error *err)
 {
     sw_strap_in *in = &full->in;
-    sw_torque_in q;
-    sw_torque_defaults(&q);
-    sw__copy(q.thread, sizeof q.thread, in->thread);
-    sw__copy(q.lubrication, sizeof q.lubrication, in->lubrication);
-    /* an assumed grade that does not exist for the size is only a warning */
-    sw__copy(q.grade, sizeof q.grade, assumed(in, "grade") ? "" : in->grade);
-    q.preload_N = in->preload_N;
-    q.torque_Nm = in->torque_Nm;
-    q.nut_factor = in->nut_factor;
-    const int split = sw__is_set(in->nut_factor);
-    q.mu_thread = split && assumed(in, "mu_thread") ? SW_UNSET : in->mu_thread;
-    q.mu_seat = split && assumed(in, "mu_seat") ? SW_UNSET : in->mu_seat;
-    q.prevailing_torque_Nm = in->prevailing_torque_Nm;
-    q.friction_radius_mm = in->friction_radius_mm;
-    int status = sw_torque_resolve(&q, err);
+    full->question = torque_question(in);
+    int status = sw_torque_resolve(&full->question, err);
     if (status)
         return status;
-    full->torque = sw_torque(&q, err);
+    full->torque = sw_torque(&full->question, err);
     if (full->torque.status)
         return full->torque.status;
-    sw__fill_text(fill, "lubrication", q.lubrication);
-    sw__fill_text(fill, "grade", q.grade);
-    sw__fill_number(fill, "nut_factor", q.nut_factor);
-    sw__fill_number(fill, "mu_thread", q.mu_thread);
-    sw__fill_number(fill, "mu_seat", q.mu_seat);
-    sw__fill_number(fill, "prevailing_torque_Nm", q.prevailing_torque_Nm);
-    sw__fill_number(fill, "friction_radius_mm", q.friction_radius_mm);
+    const double most = TORN_MPA * full->thread.stress_area_mm2;
+    if (!(full->torque.preload_N <= most))
+        return sw__is_set(in->preload_N)
+                   ? sw__fail_range(err, "preload_N", in->preload_N, "N", 1e-3,
+                                    most)
+                   : sw__fail_range(err, "torque_Nm", in->torque_Nm, "N.m",
+                                    1e-6,
+                                    in->torque_Nm * most /
+                                        full->torque.preload_N);
+    sw__fill_text(fill, "lubrication", full->question.lubrication);
+    sw__fill_text(fill, "grade", full->question.grade);
+    sw__fill_number(fill, "nut_factor", full->question.nut_factor);
+    sw__fill_number(fill, "mu_thread", full->question.mu_thread);
+    sw__fill_number(fill, "mu_seat", full->question.mu_seat);
+    sw__fill_number(fill, "prevailing_torque_Nm",
+                    full->question.prevailing_torque_Nm);
+    sw__fill_number(fill, "friction_radius_mm",
+                    full->question.friction_radius_mm);
     return SW_OK;
 }
 
-static int open_heights(sw__strap_full *full, const sw__filler *fill,
-                        sw_error *err)
+static void open_heights(sw__strap_full *full, const sw__filler *fill)
 {
     sw_strap_in *in = &full->in;
     const double L = in->stud_to_toe_mm + in->stud_to_heel_mm;
@@ -149,19 +169,10 @@ static int open_heights(sw__strap_full *full, const sw__filler *fill,
     sw__fill_number(fill, "part_height_mm", 3.5 * full->thread.nominal_mm);
     const double level =
         in->part_height_mm + in->pad_thickness_mm + in->step_mm;
-    /* heights and tilt follow from each other: no default, so not noted */
-    if (!sw__is_set(in->heel_height_mm)) {
-        in->heel_height_mm = level + L * tan(SW__RAD(in->tilt_deg));
-    } else {
-        const double tilt = SW__DEG(atan((in->heel_height_mm - level) / L));
-        const double rounding = 1e-9;
-        if (sw__is_set(in->tilt_deg) && fabs(in->tilt_deg - tilt) > rounding)
-            return sw__fail(err, SW_ERR_CONFLICT, "tilt_deg",
-                            "tilt_deg: give the tilt or the heel height, not "
-                            "both");
-        in->tilt_deg = tilt;
-    }
-    return SW_OK;
+    sw__fill_number(fill, "heel_height_mm",
+                    level + L * tan(SW__RAD(in->tilt_deg)));
+    sw__fill_number(fill, "tilt_deg",
+                    SW__DEG(atan((in->heel_height_mm - level) / L)));
 }
 
 static int check_heights(const sw_strap_in *in, sw_error *err)
@@ -273,11 +284,12 @@ static void open_stud(sw__strap_full *full, const sw__filler *fill)
     }
     sw__fill_number(fill, "stud_modulus_MPa", 205000);
     sw__fill_number(fill, "stud_length_mm",
-                    in->part_height_mm + in->pad_thickness_mm +
+                    in->part_height_mm + in->pad_thickness_mm + in->step_mm +
                         in->strap_thickness_mm + under_nut + throat_mm(t));
+    sw__fill_number(fill, "stud_end_mm", 0.5 * t->nominal_mm);
     sw__fill_number(fill, "seat_slip", 0.05);
     sw__fill_number(fill, "thread_play_deg", t->play_mean_deg);
-    full->above_strap_mm = under_nut + t->nut_height_mm + 2 * t->pitch_mm;
+    full->above_strap_mm = under_nut + t->nut_height_mm + in->stud_end_mm;
 }
 
 int sw__strap_open(const sw_strap_in *in, sw__strap_full *full, sw_error *err)
@@ -286,20 +298,23 @@ int sw__strap_open(const sw_strap_in *in, sw__strap_full *full, sw_error *err)
     full->in = *in;
     const sw__filler fill = {(char *)&full->in, SW_STRUCT_STRAP_IN,
                              &full->in.assumed};
-    int status = sw__check_input(in, SW_STRUCT_STRAP_IN, err);
+    int status = sw__reopen(&full->in, SW_STRUCT_STRAP_IN, &full->in.assumed,
+                            &full->in.seal, err);
     if (!status)
-        status = check_choice(in, err);
+        status = sw__check_input(&full->in, SW_STRUCT_STRAP_IN, err);
+    if (!status)
+        status = check_choice(&full->in, err);
     if (status)
         return status;
-    full->thread = sw_thread(in->thread, err);
+    if (sw__strap_unused(&full->in))
+        full->warnings |= SW_WARN_UNUSED_INPUT;
+    full->thread = sw_thread(full->in.thread, err);
     status = full->thread.status;
     if (!status)
         status = open_torque(full, &fill, err);
     if (status)
         return status;
-    status = open_heights(full, &fill, err);
-    if (status)
-        return status;
+    open_heights(full, &fill);
     open_strap(full, &fill);
     status = check_heights(&full->in, err);
     if (status)
@@ -319,8 +334,10 @@ int sw_strap_resolve(sw_strap_in *in, sw_error *err)
     if (!in)
         return sw__fail_null(err, "in");
     const int status = sw__strap_open(in, &full, err);
-    if (!status)
+    if (!status) {
         *in = full.in;
+        in->seal = sw__seal(in, SW_STRUCT_STRAP_IN, in->assumed);
+    }
     return status;
 }
 
@@ -337,6 +354,6 @@ sw_assumption sw_strap_assumed(const sw_strap_in *in, int index, sw_error *err)
                                .high = NAN};
     sw_assumption a = sw__assumed(&full.in, SW_STRUCT_STRAP_IN,
                                   full.in.assumed, index, err);
-    sw__describe_friction(&a, full.in.lubrication);
+    sw__describe_friction(&a, &full.question);
     return a;
 }

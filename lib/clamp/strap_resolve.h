@@ -12,6 +12,7 @@
 typedef struct {
     sw_strap_in in;
     sw_thread_out thread;
+    sw_torque_in question; /* about torque, resolved */
     sw_torque_out torque;
     double yield_MPa;      /* of the stud; SW_UNSET where not known */
     double above_strap_mm; /* washers, nut and stud end over the seat */
@@ -20,5 +21,8 @@ typedef struct {
 
 /* Returns 0 or records the error. */
 int sw__strap_open(const sw_strap_in *in, sw__strap_full *full, sw_error *err);
+
+/* Whether a value was given that this kind of strap does not use. */
+int sw__strap_unused(const sw_strap_in *in);
 
 #endif

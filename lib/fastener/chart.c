@@ -94,12 +94,16 @@ static void set_limit(const sw_chart_in *full, const sw_thread_out *t,
 static int solve(const sw_chart_in *in, sw_chart_in *full, sw_chart_out *out,
                  sw_error *err)
 {
-    int status = sw__check_input(in, SW_STRUCT_CHART_IN, err);
+    *full = *in;
+    int status = sw__reopen(full, SW_STRUCT_CHART_IN, &full->assumed,
+                            &full->seal, err);
+    if (!status)
+        status = sw__check_input(full, SW_STRUCT_CHART_IN, err);
     if (status)
         return status;
+    in = full;
     sw_torque_in question;
     sw_torque_out per_kN;
-    *full = *in;
     status = ask_torque(in, &question, &per_kN, err);
     if (status)
         return status;
@@ -117,7 +121,8 @@ static int solve(const sw_chart_in *in, sw_chart_in *full, sw_chart_out *out,
         out->torque_Nm = per_kN.torque_Nm * in->preload_N / 1000;
     }
     out->warnings = per_kN.warnings & (SW_WARN_LUBRICATION_CONFLICT |
-                                       SW_WARN_TABLE_FROM_MEMORY);
+                                       SW_WARN_TABLE_FROM_MEMORY |
+                                       SW_WARN_UNUSED_INPUT);
     const sw_thread_out t = sw_thread(in->thread, err);
     const sw_grade_out g = sw_grade(full->grade, t.nominal_mm, err);
     if (g.status == SW_ERR_UNKNOWN)
@@ -155,6 +160,9 @@ sw_assumption sw_chart_assumed(const sw_chart_in *in, int index, sw_error *err)
                                .high = NAN};
     sw_assumption a =
         sw__assumed(&full, SW_STRUCT_CHART_IN, full.assumed, index, err);
-    sw__describe_friction(&a, full.lubrication);
+    sw_torque_in question;
+    sw_torque_out per_kN;
+    if (ask_torque(in, &question, &per_kN, NULL) == SW_OK)
+        sw__describe_friction(&a, &question);
     return a;
 }

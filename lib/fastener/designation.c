@@ -35,6 +35,12 @@ static int ends_with(const char *text, const char *tail)
 /* "-6G", "-6H6G", "-2A", "-3B" at the end say the fit, not the thread. */
 static void cut_fit(char *text)
 {
+    const size_t n = strlen(text);
+    if (n > 3 && (text[n - 1] == 'A' || text[n - 1] == 'B') &&
+        is_digit(text[n - 2]) && text[n - 3] >= 'A') {
+        text[n - 2] = '\0'; /* "UNC2A" */
+        return;
+    }
     char *dash = strrchr(text, '-');
     if (!dash || !is_digit(dash[1]))
         return;
@@ -95,12 +101,12 @@ static name_parts take_apart(const char *text)
         memmove(p.core, p.core + 1, strlen(p.core));
     }
     cut_fit(p.core);
-    if (p.core[0] == 'M' && is_digit(p.core[1])) {
+    if (p.core[0] == 'M' && is_digit(p.core[1]) && !strchr(p.core, 'E')) {
         size_t i = 1 + sw__scan_number(p.core + 1, &p.nominal);
         p.metric = p.core[i] == '\0';
         if (p.core[i] == 'X' && is_digit(p.core[i + 1])) {
             size_t used = sw__scan_number(p.core + i + 1, &p.pitch);
-            p.metric = used && p.core[i + 1 + used] == '\0';
+            p.metric = used && p.core[i + 1 + used] == '\0' && p.pitch > 0;
         }
     } else {
         cut_series(&p);
@@ -158,7 +164,7 @@ static int strangeness(const char *text, const name_parts *wanted,
     const size_t shared =
         wanted->metric || have.metric ? 0 : same_size(wanted, &have);
     if (shared) /* "1-1/2" is rather 1-1/2 than 1 */
-        return SAME_SIZE - (int)shared;
+        return SAME_SIZE - 2 * (int)shared - (have.hash == wanted->hash);
     return sw__edits(row->key, text) + (wanted->metric ? 1000 : 0);
 }
 

@@ -77,6 +77,8 @@ sw_grade_out sw_grade(const char *grade, double nominal_mm, sw_error *err)
         g.proof_MPa = row->proof_MPa;
         g.yield_MPa = row->yield_MPa;
         g.tensile_MPa = row->tensile_MPa;
+        if (sw__is_hearsay(row->status))
+            g.warnings |= SW_WARN_TABLE_FROM_MEMORY;
         sw__line line = sw__line_start(g.source, sizeof g.source);
         sw__line_add(&line, row->source);
         sw__line_add(&line, row->edition[0] ? " " : "");

@@ -65,6 +65,8 @@ sw_lubrication_out sw_lubrication(const char *key, sw_error *err)
         l.mu_seat = row->mu_seat;
         l.mu_low = row->mu_low;
         l.mu_high = row->mu_high;
+        if (sw__is_hearsay(row->status))
+            l.warnings |= SW_WARN_TABLE_FROM_MEMORY;
         sw__line line = sw__line_start(l.source, sizeof l.source);
         sw__line_add(&line, row->source);
         sw__line_add(&line, row->edition[0] ? " " : "");

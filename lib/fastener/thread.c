@@ -119,7 +119,7 @@ static void hardware(sw_thread_out *t)
         t->washer_hole_mm = row->washer_hole_mm;
         t->washer_diameter_mm = row->washer_outer_mm;
         t->washer_thickness_mm = row->washer_thickness_mm;
-        if (strcmp(row->status, "memory") == 0)
+        if (sw__is_hearsay(row->status))
             t->warnings |= SW_WARN_TABLE_FROM_MEMORY;
     }
 }

@@ -18,6 +18,7 @@
  *                                             (4) VDI 2230-1, D_Km/2
  *   friction behind K, the same in thread and seat:
  *                mu = (K d - P/2pi)/(d2/(2 cos alpha) + r)            (5)
+ *                with one coefficient given the other carries the rest
  *   stress       sigma^2 + 3 tau^2, sigma = F/A, tau = q Tt/(pi d0^3)
  *                Tt = torque in the thread + T0; q = 12 (fully plastic) as in
  *                VDI 2230-1 since 2003 (its factor 1.5), q = 16 (elastic,
@@ -167,6 +168,29 @@ static void fill_shares(sw_torque_out *out, const arms *a, double prevailing)
         out->warnings |= SW_WARN_SELF_LOOSENING;
 }
 
+/* What the tables behind the answer are worth. */
+static void warn_of_tables(const sw_torque_in *in, const sw_thread_out *t,
+                           const sw_grade_out *g, sw_torque_out *out)
+{
+    const uint64_t by_lubrication =
+        sw__bit(SW_STRUCT_TORQUE_IN, "nut_factor") |
+        (sw__is_set(in->nut_factor)
+             ? 0
+             : sw__bit(SW_STRUCT_TORQUE_IN, "mu_thread") |
+                   sw__bit(SW_STRUCT_TORQUE_IN, "mu_seat"));
+    if (in->assumed & by_lubrication) {
+        const sw_lubrication_out l = sw_lubrication(in->lubrication, NULL);
+        if (l.conflicts_with[0])
+            out->warnings |= SW_WARN_LUBRICATION_CONFLICT;
+        out->warnings |= l.warnings;
+    } else if (in->lubrication[0]) {
+        out->warnings |= SW_WARN_UNUSED_INPUT;
+    }
+    if (in->assumed & sw__bit(SW_STRUCT_TORQUE_IN, "friction_radius_mm"))
+        out->warnings |= t->warnings;
+    out->warnings |= g->warnings;
+}
+
 static int solve(const sw_torque_in *in, const sw_thread_out *t,
                  sw_torque_out *out, sw_error *err)
 {
@@ -212,13 +236,7 @@ static int solve(const sw_torque_in *in, const sw_thread_out *t,
     out->turn_from_snug_deg =
         360 * F * in->free_length_mm / (MODULUS_MPA * A * t->pitch_mm);
     judge(out, &g, t);
-    if (in->lubrication[0] &&
-        in->assumed & sw__bit(SW_STRUCT_TORQUE_IN, "nut_factor") &&
-        sw_lubrication(in->lubrication, NULL).conflicts_with[0])
-        out->warnings |= SW_WARN_LUBRICATION_CONFLICT;
-    if (t->warnings & SW_WARN_TABLE_FROM_MEMORY &&
-        in->assumed & sw__bit(SW_STRUCT_TORQUE_IN, "friction_radius_mm"))
-        out->warnings |= SW_WARN_TABLE_FROM_MEMORY;
+    warn_of_tables(in, t, &g, out);
     return SW_OK;
 }
 

@@ -17,6 +17,6 @@
 int sw__torque_open(sw_torque_in *in, sw_thread_out *thread, sw_error *err);
 
 /* Replaces range and source of an assumed K or mu by those of its row. */
-void sw__describe_friction(sw_assumption *a, const char *lubrication);
+void sw__describe_friction(sw_assumption *a, const sw_torque_in *resolved);
 
 #endif

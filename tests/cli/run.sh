@@ -209,8 +209,8 @@ bad 2 'takes no value' torque M12 --preload 3kN --json=yes
 bad 2 '--preload: given twice' torque M12 --preload 3kN --preload 4kN
 bad 2 'thread: given twice' torque M12 --preload 3kN --thread M12
 bad 2 'give only one' torque M12 --preload 3kN --use 0.5
-bad 2 'either the nut factor or the friction' \
-    torque M12 --preload 3kN --mu-thread 0.1 --nut-factor 0.2
+bad 2 'either the nut factor or both friction' \
+    torque M12 --preload 3kN --mu-thread 0.1 --mu-seat 0.1 --nut-factor 0.2
 bad 2 'none of linear, exact' torque M12 --preload 3kN --form round
 bad 2 'known are' torque M12 --preload 3kN --lubrication butter
 bad 2 'known are' torque M12 --preload 3kN --grade 8.9
@@ -297,7 +297,7 @@ bad 2 'put quotes round a value with a blank' $strap --tilt 0deg M12
 # ---- backward questions
 
 good $strap --find tilt --side-pull-limit 300N
-has 'Tilts that keep' 'divisions' '--vial' '0.02' '--basis'
+has 'Tilts that keep' "off the vial" '--vial' '0.02' '--basis'
 good $strap --find tilt --toe-error-limit 5 --vial '0.05 mm/m' --basis band
 has_not '  --vial' '  --basis'
 cp "$tmp/out" "$tmp/plain"
@@ -316,7 +316,7 @@ bad 2 'only with --find tilt' $strap --tilt 0deg --vial '0.02 mm/m'
 bad 2 'only with --find tilt' $strap --tilt 0deg --find place \
     --toe-force 6kN --basis band
 bad 2 'only with --find place' $strap --tilt 0deg --toe-force 6kN
-bad 2 '--preload: not with' $strap --tilt 0deg --find torque --toe-force 6kN
+good $strap --tilt 0deg --find torque --toe-force 6kN
 
 # ---- strict
 
