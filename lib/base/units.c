@@ -241,11 +241,8 @@ static size_t scan_whole(const char *text, double *value)
 static size_t scan_fraction(const char *text, double *value)
 {
     double whole = 0, over, under;
-    if (text[0] == '-') { /* "-1/4 in" */
-        const size_t rest = scan_fraction(text + 1, value);
-        *value = -*value;
-        return rest ? rest + 1 : 0;
-    }
+    const size_t sign = text[0] == '-';
+    text += sign;
     size_t n = scan_whole(text, &over), m;
     if (n && (text[n] == '-' || text[n] == ' ')) {
         whole = over;
@@ -260,8 +257,8 @@ static size_t scan_fraction(const char *text, double *value)
     m = scan_whole(text + n + 1, &under);
     if (!m || under == 0)
         return 0;
-    *value = whole + over / under;
-    return n + 1 + m;
+    *value = (sign ? -1 : 1) * (whole + over / under);
+    return sign + n + 1 + m;
 }
 
 static int is_inch(const char *name)

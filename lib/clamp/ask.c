@@ -157,7 +157,7 @@ sw_strap_torque_out sw_strap_torque(const sw_strap_in *in, double toe_force_N,
     if (!status) {
         toe_demand d = {*in, 0, toe_force_N};
         d.in.torque_Nm = SW_UNSET;
-        d.in.preload_N = toe_force_N;
+        d.in.preload_N = 1; /* any that no stud minds */
         d.in.seal = 0; /* changed by us */
         status = make_ready(&d.in, err);
         d.span = d.in.stud_to_toe_mm + d.in.stud_to_heel_mm;

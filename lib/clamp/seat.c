@@ -25,8 +25,10 @@
  *   what sticks, at most atan(slip):
  *     held     tip does not travel: rho = phi (u - T)/(u - 2T), T = tanh(u/2)
  *              (6 phi/u^2 for small u)                                   (4)
- *              on rim: rho = phi + rim k (1 - 1/cosh u)/(u - tanh u)     (5)
+ *              on rim: rho = phi + (M_nut/F) k (1 - 1/cosh u)/(u - tanh u)
+ *                                                                        (5)
  *     rocking  rho = phi u/(u - tanh u)                                  (6)
+ *              on rim: rho = phi + M_nut/(F l)                           (7)
  *   thread play lets the nut lie flat before the stud bends: M_nut >= 0.
  *
  * At the height of the nut's face the force passes arm = l tan(theta_R) -
@@ -48,9 +50,9 @@
  * u: u - 2T = u^3/12 (1 - u^2/10 ...). */
 static double stick_ratio(double u)
 {
-    const double small = 0.02; /* next term of the series: 1e-8 relative */
+    const double small = 0.02; /* next term of the series: u^4/500 relative */
     if (u < small)
-        return 6 / (u * u) * (1 + u * u / 60);
+        return 6 / (u * u) * (1 + 11 * u * u / 60);
     const double T = tanh(u / 2);
     return (u - T) / (u - 2 * T);
 }
@@ -61,6 +63,10 @@ static double tanh_lag(double u)
     const double small = 0.02;
     return u < small ? u * u * u / 3 * (1 - 0.4 * u * u) : u - tanh(u);
 }
+
+/* alpha matters by its square and the lean by its product with alpha, so each
+ * pass takes the error down by some hundred times */
+#define RIM_PASSES 8
 
 /* Moment of a nut turned by alpha that bears on its edge. */
 static double rim_moment(const sw__stud *s, double alpha, double lean)
@@ -79,12 +85,12 @@ static void conform_held(const sw__stud *s, double k, double u, sw__seat *seat)
         seat->M_nut = 0;
     double alpha = s->phi - s->play;
     if (seat->M_nut > rim_moment(s, alpha, seat->lean)) {
-        enum { PASSES = 4 }; /* alpha matters by its square only */
         seat->on_rim = 1;
-        rho = fmin(most, s->phi + s->rim * k * (1 - 1 / cosh(u)) / tanh_lag(u));
-        seat->lean = s->phi - rho;
-        for (int i = 0; i < PASSES; i++) {
+        for (int i = 0; i < RIM_PASSES; i++) {
             seat->M_nut = rim_moment(s, alpha, seat->lean);
+            rho = fmin(most, s->phi + seat->M_nut / s->F * k *
+                                          (1 - 1 / cosh(u)) / tanh_lag(u));
+            seat->lean = s->phi - rho;
             alpha = seat->lean + tanh(u) * (seat->M_nut / EIk -
                                             seat->lean / sinh(u)); /* (1) */
         }
@@ -96,15 +102,19 @@ static void conform_held(const sw__stud *s, double k, double u, sw__seat *seat)
 static void conform_rocking(const sw__stud *s, double k, double u,
                             sw__seat *seat)
 {
-    const double rho =
-        fmin(atan(s->slip), u > 0 ? s->phi * u / tanh_lag(u) : INFINITY);
-    seat->lean = s->phi - rho;
-    seat->M_nut =
-        fmax(0, s->EI * k * (s->phi - s->play - seat->lean) * tanh(u));
-    const double most = rim_moment(s, s->phi - s->play, seat->lean);
-    if (seat->M_nut > most) {
+    const double EIk = s->EI * k, most = atan(s->slip);
+    seat->lean = s->phi - fmin(most, s->phi * u / tanh_lag(u));
+    seat->M_nut = fmax(0, EIk * (s->phi - s->play - seat->lean) * tanh(u));
+    double alpha = s->phi - s->play;
+    if (seat->M_nut > rim_moment(s, alpha, seat->lean)) {
         seat->on_rim = 1;
-        seat->M_nut = most;
+        for (int i = 0; i < RIM_PASSES; i++) {
+            seat->M_nut = rim_moment(s, alpha, seat->lean);
+            seat->lean = s->phi - fmin(most, s->phi + seat->M_nut /
+                                                          (s->F * s->length));
+            alpha = seat->lean + seat->M_nut / (EIk * tanh(u)); /* (3) */
+        }
+        seat->lift = s->rim * (cos(alpha) * tan(s->phi) - sin(alpha));
     }
     seat->M_foot = 0;
 }

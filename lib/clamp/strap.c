@@ -215,6 +215,10 @@ static int solve(const sw_strap_in *in, sw_strap_out *out, sw_error *err)
     const sw__strap_forces f = sw__strap_balance(&g, &nominal);
     if (!(f.N_toe > 0) || !(f.N_heel > 0))
         return fail_tips(err, !(f.N_heel > 0));
+    if (f.jammed)
+        return sw__fail(err, SW_ERR_NONE, "step_mm",
+                        "step_mm: with so deep a step and so much friction "
+                        "the strap jams; the model has no answer");
     const double sign = g.theta < 0 ? -1 : 1;
     out->preload_N = g.F;
     out->torque_Nm = full.torque.torque_Nm;

@@ -98,29 +98,51 @@ static void press_seat(const sw__strap_geometry *g, const sw__strap_choice *c,
         c->rigid ? 0 : g->F * (g->L - b) * b * g->t / (4 * g->EI_strap);
 }
 
+/* Equation (3). */
+static void set_normals(const sw__strap_geometry *g, sw__strap_forces *f)
+{
+    f->N_toe =
+        (g->F * f->x_seat + f->X * f->y_seat + f->S * g->y_toe) / g->L;
+    f->N_heel = g->F - f->N_toe;
+}
+
+/* Equations (5) and (6): how much the side pull that the contacts want exceeds
+ * a trial value. */
+static double side_surplus(const sw__strap_geometry *g,
+                           const sw__strap_choice *c, double S,
+                           sw__strap_forces *f)
+{
+    f->S = S;
+    set_normals(g, f);
+    f->S_free = -f->X - heel_hold(g, c, f);
+    return clamp(f->S_free, g->mu_toe * fmax(f->N_toe, 0)) - S;
+}
+
 sw__strap_forces sw__strap_balance(const sw__strap_geometry *g,
                                    const sw__strap_choice *c)
 {
     sw__strap_forces f;
     press_seat(g, c, &f);
     /* S hangs on the normal forces through the caps, they on S through its
-     * lever: a contraction by mu tan(theta), below 0.4 within the allowed
-     * range, so the passes below leave less than rounding. */
-    enum { PASSES = 60 };
+     * lever: for a straight strap a contraction by mu tan(theta). A strap with
+     * a deep step may need halving, and with high friction it may jam. */
+    enum { PASSES = 60, HALVINGS = 100 };
     f.S = 0;
-    f.T_heel = 0;
-    const double base = (g->F * f.x_seat + f.X * f.y_seat) / g->L;
-    for (int i = 0; i < PASSES; i++) {
-        f.N_toe = base + f.S * g->y_toe / g->L;
-        f.N_heel = g->F - f.N_toe;
-        const double before = f.S;
-        f.S_free = -f.X - heel_hold(g, c, &f);
-        f.S = clamp(f.S_free, g->mu_toe * fmax(f.N_toe, 0));
-        if (fabs(f.S - before) <= 1e-15 * g->F)
-            break;
+    double surplus = INFINITY;
+    for (int i = 0; i < PASSES && fabs(surplus) > 1e-15 * g->F; i++) {
+        surplus = side_surplus(g, c, f.S, &f);
+        f.S += surplus;
     }
-    f.N_toe = base + f.S * g->y_toe / g->L;
-    f.N_heel = g->F - f.N_toe;
+    if (fabs(surplus) > 1e-12 * g->F) {
+        double low = -g->mu_toe * g->F, high = -low;
+        for (int i = 0; i < HALVINGS; i++) {
+            f.S = (low + high) / 2;
+            surplus = side_surplus(g, c, f.S, &f);
+            *(surplus > 0 ? &low : &high) = f.S;
+        }
+    }
+    f.jammed = fabs(surplus) > 1e-12 * g->F;
+    set_normals(g, &f);
     f.T_heel = clamp(-f.X - f.S, c->mu_heel * fmax(f.N_heel, 0));
     f.U = -f.X - f.S - f.T_heel;
     if (fabs(f.U) < 1e-12 * g->F) { /* rounding, not walking */

@@ -48,6 +48,7 @@ typedef struct {
     double y_seat; /* that height */
     double x_nut;  /* where the nut came to rest */
     double spread; /* lengthening of the underside */
+    int jammed;    /* no side pull agrees with both friction limits */
 } sw__strap_forces;
 
 sw__strap_forces sw__strap_balance(const sw__strap_geometry *g,

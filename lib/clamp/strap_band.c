@@ -42,6 +42,8 @@ static void widen(extent *e, const sw__strap_geometry *g,
                   const sw__strap_choice *c)
 {
     const sw__strap_forces f = sw__strap_balance(g, c);
+    if (f.jammed)
+        return;
     const double N = fmin(fmax(f.N_toe, 0), g->F);
     const double S = f.S_free;
     e->N_low = fmin(e->N_low, N);

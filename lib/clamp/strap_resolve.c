@@ -199,6 +199,9 @@ static int check_heights(const sw_strap_in *in, sw_error *err)
         sw__line_add(&line, " mm below the table");
         return sw__fail(err, SW_ERR_RANGE, "tilt_deg", message);
     }
+    const double L = in->stud_to_toe_mm + in->stud_to_heel_mm;
+    if (fabs(in->step_mm) > L)
+        return sw__fail_range(err, "step_mm", in->step_mm, "mm", -L, L);
     if (in->slot_width_mm >= in->strap_width_mm)
         return sw__fail(err, SW_ERR_CONFLICT, "slot_width_mm",
                         "slot_width_mm: the slot leaves nothing of the strap's "

@@ -56,14 +56,15 @@ static void cut_series(name_parts *p)
 {
     static const struct {
         const char *tail, *series;
-    } tail[] = {{"8-UN", "8UN"}, {"8UN", "8UN"}, {"UNRC", "UNC"},
-                {"UNRF", "UNF"}, {"UNC", "UNC"}, {"UNF", "UNF"},
-                {"UN", "8UN"}};
+    } tail[] = {{"UNRC", "UNC"}, {"UNRF", "UNF"}, {"UNC", "UNC"},
+                {"UNF", "UNF"}, {"UN", "8UN"}};
     for (size_t i = 0; i < sizeof tail / sizeof tail[0]; i++)
         if (ends_with(p->core, tail[i].tail)) {
             p->core[strlen(p->core) - strlen(tail[i].tail)] = '\0';
             strcpy(p->series, tail[i].series);
             if (ends_with(p->core, "-")) /* "1/2-13-UNC" */
+                p->core[strlen(p->core) - 1] = '\0';
+            if (ends_with(p->core, "88")) /* "1-1/2-8 8-UN" */
                 p->core[strlen(p->core) - 1] = '\0';
             return;
         }

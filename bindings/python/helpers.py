@@ -1,0 +1,304 @@
+# SPDX-License-Identifier: GPL-3.0-or-later
+#
+# The end of module strapwise: what makes the wrapped structs and lists handy in
+# Python. It is pasted behind the generated code, whose names it uses.
+
+__doc__ = """Torque, stud preload and strap clamp forces for thin parts.
+
+Questions are structs: TorqueIn, ChartIn, StrapIn. Name their fields when you
+make one, put it to torque(), chart() or strap(), read the fields of the answer:
+
+>>> q = TorqueIn(thread="M12", preload_N=20000, nut_factor=0.2)
+>>> round(torque(q).torque_Nm, 6)
+48.0
+
+Units are fixed and stand in every name: N, N.m, mm, MPa, degree; quantity()
+reads other ones. A field that you leave open is None and is filled by the
+library; assumed(q) says with what and why. In an answer None means that the
+field does not apply. A field of words takes the word ("flat") or its constant
+(SEAT_FLAT), and reads as the constant; word("seat"), as_dict() and print() give
+the word. What cannot be answered raises Error; an answer that is doubtful says
+so in its warnings: warnings(r).
+
+Threads may share a question as long as none of them changes it.
+"""
+
+__version__ = version()
+Error = _strapwise.Error
+UNSET = None
+
+
+def _nearest(name, names):
+    import difflib
+    found = difflib.get_close_matches(name, names, 1, 0.0)
+    return "; nearest is " + found[0] if found else ""
+
+
+class _Fields:
+    """What questions and answers have in common. _dress() copies it into them,
+    which SWIG has made already, and sets _field_of: name -> (index, kind,
+    words)."""
+
+    def as_dict(self):
+        """The fields by name: None where open or not applicable, words as
+        words; `warnings` as a list of names."""
+        values = {name: self._value(name) for name in self._field_of}
+        if hasattr(type(self), "warnings"):
+            values["warnings"] = warnings(self)
+        return values
+
+    def word(self, name):
+        """The word of a field of words: q.word("seat") is "flat"; None where it
+        is open."""
+        if self._field_of.get(name, (0, 0, 0))[1] != _FIELD_WORD:
+            raise AttributeError("%s has no field of words %r%s" % (
+                type(self).__name__, name, _nearest(name, [
+                    n for n, f in self._field_of.items()
+                    if f[1] == _FIELD_WORD])))
+        return word(self._field_of[name][2], getattr(self, name) or 0)
+
+    def _value(self, name):
+        value = getattr(self, name)
+        _, kind, words = self._field_of[name]
+        if kind == _FIELD_WORD and value is not None:
+            return word(words, value) or value
+        return value
+
+    def __str__(self):
+        return "\n".join("%-24s %s" % (
+            name, "%.6g" % value if isinstance(value, float) else
+            ", ".join(value) or "none" if isinstance(value, list) else value)
+            for name, value in self.as_dict().items() if value is not None)
+
+    def __getattr__(self, name):
+        raise AttributeError("%s has no field %r%s" % (
+            type(self).__name__, name, _nearest(name, self._field_of)))
+
+
+class _Question(_Fields):
+    """What questions have."""
+
+    def copy(self, **changes):
+        """Another question with the same fields, except for those named."""
+        other = self._copy()
+        for name, value in changes.items():
+            setattr(other, name, value)
+        return other
+
+    def __copy__(self):
+        return self._copy()
+
+    def __deepcopy__(self, memo):
+        return self._copy()
+
+    def __repr__(self):
+        return "%s(%s)" % (type(self).__name__, ", ".join(
+            "%s=%r" % (name, value) for name, value in self.as_dict().items()
+            if value is not None))
+
+    def __setattr__(self, name, value):
+        if name in self._field_of:
+            object.__setattr__(self, name, value)
+            self._given(self._field_of[name][0])
+        elif name in ("this", "thisown"):
+            object.__setattr__(self, name, value)
+        else:
+            raise AttributeError("%s has no field %r that could be set%s" % (
+                type(self).__name__, name, _nearest(name, self._field_of)))
+
+
+class _Answer(_Fields):
+    """What answers have."""
+
+    def __copy__(self):
+        return self
+
+    def __deepcopy__(self, memo):
+        return self
+
+    def __repr__(self):
+        return "%s(%s)" % (type(self).__name__, ", ".join(
+            "%s=%s" % (name, "%.6g" % value if isinstance(value, float)
+                       else repr(value))
+            for name, value in self.as_dict().items() if value is not None))
+
+    def __setattr__(self, name, value):
+        if name not in ("this", "thisown"):
+            raise AttributeError("%s is an answer, its %r cannot be set" % (
+                type(self).__name__, name))
+        object.__setattr__(self, name, value)
+
+
+def _from_keywords(make):
+    """The constructor of a question, which takes its fields by name."""
+    def __init__(self, **fields):
+        for name in fields:
+            if name not in self._field_of:
+                raise TypeError("%s() has no field %r%s" % (
+                    type(self).__name__, name,
+                    _nearest(name, self._field_of)))
+        make(self)
+        for name, value in fields.items():
+            setattr(self, name, value)
+    __init__.__doc__ = "Everything is open except for what is named."
+    return __init__
+
+
+def _describe(field, text):
+    """Docstring of one field: what it is, its unit, what is allowed."""
+    if field.kind == _FIELD_WORD:
+        words = []
+        while word(field.words, len(words) + 1):
+            words.append(word(field.words, len(words) + 1))
+        return "one of: " + ", ".join(words)
+    for open_value in ("SW_UNSET", '""'):
+        text = text.replace(open_value, "None")
+    text = " ".join(text.split())
+    if field.kind != _FIELD_NUMBER:
+        return text
+    limits = [field.unit] if field.unit else []
+    if field.min < field.max:
+        limits.append("%g to %g" % (field.min, field.max))
+    return "%s [%s]" % (text, ", ".join(limits)) if limits else text
+
+
+def _dress(cls, kind, structure):
+    """Gives a wrapped struct the methods of its kind and its fields' docs."""
+    cls._kind = kind
+    cls._field_of = {}
+    while _field_at(structure, len(cls._field_of)):
+        field = _field_at(structure, len(cls._field_of))
+        cls._field_of[field.name] = (len(cls._field_of), field.kind,
+                                     field.words)
+        member = vars(cls)[field.name]
+        member.__doc__ = _describe(field, member.__doc__ or "")
+    for base in (_Fields, kind):
+        for name, method in vars(base).items():
+            if callable(method):
+                setattr(cls, name, method)
+    if kind is _Question:
+        cls.__init__ = _from_keywords(cls.__init__)
+        cls.assumed.__doc__ = "bit n: field n was left open; see assumed()"
+    elif hasattr(cls, "warnings"):
+        cls.warnings.__doc__ = "WARN_... together; see warnings()"
+
+
+for _cls, _structure in (
+        (TorqueIn, _STRUCT_TORQUE_IN), (ChartIn, _STRUCT_CHART_IN),
+        (StrapIn, _STRUCT_STRAP_IN)):
+    _dress(_cls, _Question, _structure)
+for _cls, _structure in (
+        (ThreadOut, _STRUCT_THREAD_OUT), (GradeOut, _STRUCT_GRADE_OUT),
+        (LubricationOut, _STRUCT_LUBRICATION_OUT),
+        (TorqueOut, _STRUCT_TORQUE_OUT), (ChartOut, _STRUCT_CHART_OUT),
+        (StrapOut, _STRUCT_STRAP_OUT), (TiltOut, _STRUCT_TILT_OUT),
+        (PlaceOut, _STRUCT_PLACE_OUT),
+        (StrapTorqueOut, _STRUCT_STRAP_TORQUE_OUT),
+        (_MatterOut, _STRUCT_MATTER_OUT)):
+    _dress(_cls, _Answer, _structure)
+del _cls, _structure
+
+
+def quantity(text, kind, field=None):
+    """Reads "25 ft-lbf", "0.002 in", "12kN", "1.5deg" as one of the kinds
+    KIND_TORQUE, KIND_LENGTH, ...; `field` is the name used in the message.
+
+    Returns the number in the library's unit, kind_unit(kind): N, N.m, mm, MPa,
+    deg, mm/m, mm/N."""
+    return _quantity(text, kind, field)
+
+
+def number(text, field=None):
+    """Reads a plain decimal number ("12", "-1.5e3") whatever the locale;
+    `field` is the name used in the message."""
+    return _number(text, field)
+
+
+def unit_factor(unit, kind, field=None):
+    """What one of a named unit is in the library's unit of that kind:
+    unit_factor("ft-lbf", KIND_TORQUE) is 1.3558... N.m."""
+    return _unit_factor(unit, kind, field)
+
+
+def _until_none(name_of):
+    names = []
+    while name_of(len(names)) is not None:
+        names.append(name_of(len(names)))
+    return names
+
+
+def _until_end(answer_of, q):
+    answers = []
+    while True:
+        try:
+            answers.append(answer_of(q, len(answers)))
+        except Error as end:
+            if end.field == "index":
+                return answers
+            raise
+
+
+def thread_names():
+    """Designations of all threads in the table, as thread() takes them."""
+    return _until_none(_thread_name)
+
+
+def grade_names():
+    """Names of all grades in the table, as grade() takes them."""
+    return list(dict.fromkeys(_until_none(_grade_name)))
+
+
+def lubrication_names():
+    """Keys of all states of lubrication, as lubrication() takes them."""
+    return _until_none(_lubrication_name)
+
+
+def not_checked():
+    """Sentences on what strap() does not check."""
+    return _until_none(_strap_not_checked)
+
+
+def _assumption(a):
+    ranged = None not in (a.low, a.high) and a.low < a.high
+    return {"name": a.name, "value": a.word or a.value, "unit": a.unit or "",
+            "low": a.low if ranged else None,
+            "high": a.high if ranged else None, "source": a.source}
+
+
+def assumed(q):
+    """What the library fills in where a TorqueIn, ChartIn or StrapIn is open.
+
+    Returns a list of dicts with name, value (a number or a word), unit, low and
+    high (the usual range, None where there is none) and source."""
+    for cls, ask in ((TorqueIn, _torque_assumed), (ChartIn, _chart_assumed),
+                     (StrapIn, _strap_assumed)):
+        if isinstance(q, cls):
+            return [_assumption(a) for a in _until_end(ask, q)]
+    raise TypeError("q: a TorqueIn, ChartIn or StrapIn is wanted")
+
+
+def matters(q):
+    """How much each value that a StrapIn leaves open matters: the strap solved
+    with that value at both ends of its usual range, or with each of its words.
+
+    Returns a list of dicts in the order of assumed(), with name, and the forces
+    toe_low_N, toe_high_N, pull_low_N and pull_high_N in N."""
+    return [m.as_dict() for m in _until_end(_strap_matters, q)]
+
+
+def warnings(r):
+    """Names of the warnings of an answer, "heel_low" for example; warning_text()
+    has a sentence on each."""
+    if getattr(type(r), "_kind", None) is not _Answer:
+        raise TypeError("r: an answer is wanted")
+    bits = r.warnings if hasattr(type(r), "warnings") else 0
+    return [name for bit, name in enumerate(_until_none(_warning_name))
+            if bits >> bit & 1]
+
+
+def warning_text(name):
+    """One sentence on a warning, by its name."""
+    names = _until_none(_warning_name)
+    if name not in names:
+        raise Error("name: %r is no warning%s" % (name, _nearest(name, names)))
+    return _warning_text(names.index(name))

@@ -1,0 +1,246 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * What only Python needs: the exception class, private names, docstrings.
+ * Python code is in helpers.py, which ends the module.
+ */
+
+%define %as_number(OBJ, PLACE) sw_as_number(OBJ, PLACE) %enddef
+
+%{
+/* Whatever has __float__ is a number: numpy's scalars, Decimal, Fraction. */
+static int sw_as_number(PyObject *obj, double *value)
+{
+    *value = PyFloat_AsDouble(obj);
+    if (!PyErr_Occurred())
+        return SWIG_OK;
+    PyErr_Clear();
+    return SWIG_TypeError;
+}
+
+#define SW_IS_NONE(obj) ((obj) == Py_None)
+#define SW_NONE SWIG_Py_Void()
+#define SW_RAISE(e)                                                            \
+    do {                                                                       \
+        sw_raise(e);                                                           \
+        SWIG_fail;                                                             \
+    } while (0)
+
+/* class strapwise.Error; made when the module is loaded, never changed */
+static PyObject *sw_error_class;
+
+/* Sets an attribute and drops the reference. */
+static int sw_set(PyObject *error, const char *name, PyObject *value)
+{
+    const int failed = !value || PyObject_SetAttrString(error, name, value);
+    Py_XDECREF(value);
+    return failed;
+}
+
+static PyObject *sw_text(const char *text)
+{
+    return PyUnicode_DecodeUTF8(text, (Py_ssize_t)strlen(text), "replace");
+}
+
+static PyObject *sw_number_or_none(double value)
+{
+    return isfinite(value) ? PyFloat_FromDouble(value) : SWIG_Py_Void();
+}
+
+static void sw_raise(const sw_error *e)
+{
+    PyObject *text = sw_text(e->message);
+    PyObject *error = text ? PyObject_CallFunctionObjArgs(sw_error_class, text,
+                                                          NULL)
+                           : NULL;
+    Py_XDECREF(text);
+    if (!error)
+        return;
+    if (!sw_set(error, "code", sw_text(sw_status_name(e->code))) &&
+        !sw_set(error, "field", sw_text(e->field)) &&
+        !sw_set(error, "low", sw_number_or_none(e->low)) &&
+        !sw_set(error, "high", sw_number_or_none(e->high)))
+        PyErr_SetObject(sw_error_class, error);
+    Py_DECREF(error);
+}
+
+/* `code` and the rest are there even on an Error that a script made. */
+static PyObject *sw_make_error_class(void)
+{
+    static const char doc[] =
+        "A question that could not be answered; str() is one line that names\n"
+        "field, value and allowed range.\n"
+        "\n"
+        "code   null_pointer, missing, nan, range, syntax, unit, unknown,\n"
+        "       conflict or no_answer\n"
+        "field  name of the field or argument to blame\n"
+        "low    allowed range, lower end; None where there is none\n"
+        "high   allowed range, upper end; None where there is none";
+    PyObject *made = NULL;
+    PyObject *names = Py_BuildValue("{s:O,s:O,s:O,s:O}", "code", Py_None,
+                                    "field", Py_None, "low", Py_None, "high",
+                                    Py_None);
+    if (names)
+        made = PyErr_NewExceptionWithDoc("strapwise.Error", doc,
+                                         PyExc_ValueError, names);
+    Py_XDECREF(names);
+    return made;
+}
+%}
+
+%init %{
+    sw_error_class = sw_make_error_class();
+    Py_XINCREF(sw_error_class); /* one for us, one for the module */
+    if (sw_error_class && PyModule_AddObject(m, "Error", sw_error_class))
+        Py_DECREF(sw_error_class);
+%}
+
+/* ---- names that helpers.py turns into something shorter ---- */
+
+%define %private(NAME, FUNCTION)
+%rename(NAME) FUNCTION;
+%enddef
+
+/* by index, in C; a list each, here */
+%private(_chart_assumed, sw_chart_assumed)
+%private(_grade_name, sw_grade_name)
+%private(_lubrication_name, sw_lubrication_name)
+%private(_strap_assumed, sw_strap_assumed)
+%private(_strap_matters, sw_strap_matters)
+%private(_strap_not_checked, sw_strap_not_checked)
+%private(_thread_name, sw_thread_name)
+%private(_torque_assumed, sw_torque_assumed)
+%private(_warning_name, sw_warning_name)
+%private(_warning_text, sw_warning_text)
+%private(_Assumption, sw_assumption)
+%private(_MatterOut, sw_matter_out)
+%ignore sw_thread_count;
+/* with the name to blame, which is optional here */
+%private(_number, sw_number)
+%private(_quantity, sw_quantity)
+%private(_unit_factor, sw_unit_factor)
+/* Error.code is the name itself, so numbers would only mislead */
+%private(_status_count, sw_status_count)
+%private(_status_name, sw_status_name)
+%rename("$ignore", regextarget = 1) "^SW_ERR_";
+%ignore SW_OK;
+/* the fields by name, for as_dict() and the docstrings */
+%private(_Field, sw_field)
+%private(_field_at, sw_field_at)
+%rename("_%(strip:[SW_])s", regextarget = 1, %$isenumitem)
+    "^SW_(FIELD|STRUCT)_";
+%rename(_copy) copy;
+%rename(_given) given;
+
+/* ---- docstrings of what is wrapped as it stands ---- */
+
+%feature("docstring") sw_version "Version of the library, 'major.minor.patch'.";
+%feature("docstring") sw_tables_version
+    "Edition and date of the tables that are compiled in.";
+%feature("docstring") sw_kind_unit
+    "Unit of a kind of quantity: kind_unit(KIND_FORCE) is 'N'; '' for ratios, "
+    "None\nfor no kind.";
+%feature("docstring") sw_word
+    "Word of a number in one of the lists WORDS_...: "
+    "word(WORDS_SEAT, SEAT_FLAT) is\n'flat'. None where there is none.";
+%feature("docstring") sw_word_value
+    "Number of a word in one of the lists WORDS_..., 0 where there is none.";
+
+%feature("docstring") sw_thread
+"Looks a thread up: 'M12', 'M12x1.25', '1/2-13', '1/2-13 UNC', '#10-32'.
+
+A metric size without a pitch is the coarse one; a unified size needs its
+threads per inch. Nothing is interpolated: a thread that is in no table raises
+Error, which offers the nearest ones.
+
+Returns a ThreadOut (mm, mm2, deg).";
+
+%feature("docstring") sw_grade
+"Strength of a grade for a nominal diameter in mm: grade('8.8', 12).
+
+Returns a GradeOut (MPa).";
+
+%feature("docstring") sw_lubrication
+"Nut factor or friction by state of lubrication; lubrication_names() has the
+keys.
+
+Returns a LubricationOut (ratios).";
+
+%feature("docstring") sw_torque
+"Torque (N.m) to preload (N), preload to torque, or both at a fraction of yield.
+
+>>> q = TorqueIn(thread='M12', preload_N=20000, nut_factor=0.2)
+>>> round(torque(q).torque_Nm, 6)
+48.0
+
+Returns a TorqueOut (N, N.m, MPa, deg).";
+
+%feature("docstring") sw_torque_resolve
+"Fills every open field of a TorqueIn in place; assumed() lists them. What was
+filled stays when you change the thread afterwards: resolve a copy() then.";
+
+%feature("docstring") sw_chart
+"One line of the wall chart: N.m per kN and ft-lbf per 1000 lbf of stud tension,
+and the torque (N.m) that is not to be exceeded.
+
+Returns a ChartOut (N, N.m, ft-lbf).";
+
+%feature("docstring") sw_strap
+"Solves one strap clamp: stud tension (N) to the force at the toe (N) and the
+pull on the part (N).
+
+>>> q = StrapIn(thread='M12', preload_N=12000, stud_to_toe_mm=30,
+...             stud_to_heel_mm=60, part_height_mm=40, heel_height_mm=40)
+>>> round(strap(q).toe_force_level_N)
+8000
+
+Returns a StrapOut (N, N.m, MPa, mm, deg).";
+
+%feature("docstring") sw_strap_resolve
+"Fills every open field of a StrapIn in place; assumed() lists them. What was
+filled stays when you change the thread afterwards: resolve a copy() then.";
+
+%feature("docstring") sw_strap_tilt
+"Tilts, within 10 degrees of level, at which a strap keeps a limit of side pull,
+of toe force error, or of both. The tilt and heights of q are not used.
+
+side_pull_N    largest side pull in N, either way; None = no limit
+toe_error_pct  largest toe force error in %, either way; None = no limit
+vial_mm_per_m  slope for one division of the level in mm/m, 0.001 .. 50
+basis          'nominal', or 'band': the worse end of the band
+
+Returns a TiltOut (deg, mm, mm/m, N, %). Raises Error with code 'no_answer'
+where no tilt keeps the limits.";
+
+%feature("docstring") sw_strap_place
+"Where the stud must stand between toe and heel, their distance kept, for a
+wanted toe force (N) at the same preload.
+
+Returns a PlaceOut (mm, N). Raises Error with code 'no_answer' where no place
+gives it.";
+
+%feature("docstring") sw_strap_torque
+"Preload (N) and torque (N.m) for a wanted toe force (N), the strap as it stands;
+its own preload and torque are not used.
+
+Returns a StrapTorqueOut (N, N.m).";
+
+%feature("docstring") sw_thread_out
+"Geometry of one thread and the hardware of its size, from thread().";
+%feature("docstring") sw_grade_out
+"Strength of one grade for one diameter, from grade().";
+%feature("docstring") sw_lubrication_out
+"Friction of one state of lubrication, from lubrication(). It has either a nut
+factor or friction coefficients; the other is None.";
+%feature("docstring") sw_torque_in
+"Question to torque(). Required: thread and one of preload_N, torque_Nm and use.";
+%feature("docstring") sw_torque_out "Answer of torque().";
+%feature("docstring") sw_chart_in "Question to chart(). Required: thread.";
+%feature("docstring") sw_chart_out "One line of the wall chart, from chart().";
+%feature("docstring") sw_strap_in
+"Question to strap(). Required: thread; preload_N or torque_Nm; stud_to_toe_mm
+and stud_to_heel_mm; both heights, or tilt_deg instead.";
+%feature("docstring") sw_strap_out "Answer of strap().";
+%feature("docstring") sw_tilt_out
+"Answer of strap_tilt(): the tilts that keep the demand.";
+%feature("docstring") sw_place_out "Answer of strap_place().";
+%feature("docstring") sw_strap_torque_out "Answer of strap_torque().";

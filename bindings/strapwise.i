@@ -1,0 +1,365 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * The interface for scripting languages: names, errors, how a value crosses.
+ *
+ * Everything is wrapped from the public headers; nothing is declared twice.
+ * What only one language needs is in LANGUAGE/strapwise-LANGUAGE.i, which
+ * defines, for the C compiler:
+ *
+ *   SW_RAISE(e)      raises the sw_error that e points to and leaves the call
+ *   SW_IS_NONE(obj)  whether a value of the language is its "nothing"
+ *   SW_NONE          that "nothing", ready to be returned
+ *
+ * Values. A field that is left to the library, or that does not apply, is the
+ * language's "nothing" in both directions, whatever it holds. A field of words
+ * takes the word or the enumerator, and is read as the enumerator. A text that
+ * does not fit is refused, never cut. The error argument is not seen. The
+ * typemaps are written in the macros that SWIG has for Python, Perl, Ruby and
+ * Tcl alike; Lua has none of them and needs its own.
+ */
+%module strapwise
+
+%{
+#include <strapwise.h>
+
+#include <math.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+%}
+
+%include <stdint.i>
+%include <exception.i>
+
+/* ---- names: without prefix, structs in camel case ---- */
+
+%rename("%(strip:[sw_])s", %$isfunction) "";
+%rename("%(strip:[SW_])s", %$isenumitem) "";
+%rename(Assumption) sw_assumption;
+%rename(ChartIn) sw_chart_in;
+%rename(ChartOut) sw_chart_out;
+%rename(Field) sw_field;
+%rename(GradeOut) sw_grade_out;
+%rename(LubricationOut) sw_lubrication_out;
+%rename(MatterOut) sw_matter_out;
+%rename(PlaceOut) sw_place_out;
+%rename(StrapIn) sw_strap_in;
+%rename(StrapOut) sw_strap_out;
+%rename(StrapTorqueOut) sw_strap_torque_out;
+%rename(ThreadOut) sw_thread_out;
+%rename(TiltOut) sw_tilt_out;
+%rename(TorqueIn) sw_torque_in;
+%rename(TorqueOut) sw_torque_out;
+
+/* Members are named without their struct: SWIG reads an unnamed struct before
+ * it knows what the typedef calls it, and STRUCT::MEMBER would match nothing. */
+
+/* keywords of D and Perl (where it is but a hash key): no harm */
+%namewarn("") version;
+%namewarn("") use;
+/* a keyword of OCaml */
+%rename(kind) type;
+
+/* "nothing" stands for both */
+%ignore SW_UNSET;
+%ignore SW_UNSET_WORD;
+/* sizes of lists */
+%ignore SW_KIND_COUNT;
+%ignore SW_STRUCT_COUNT;
+%ignore SW_WORDS_COUNT;
+/* an error is raised, so a result that arrives is good */
+%ignore sw_error;
+%ignore status;
+/* every language has its own */
+%ignore sw_format;
+/* done by the constructors */
+%ignore sw_chart_defaults;
+%ignore sw_strap_defaults;
+%ignore sw_torque_defaults;
+/* one number, returned as such */
+%ignore sw_quantity_out;
+/* sw_field_at() is enough */
+%ignore sw_field_named;
+
+#if defined(SWIGPYTHON)
+%include "python/strapwise-python.i"
+#endif
+
+/* ---- errors ---- */
+
+%{
+#ifdef __cplusplus
+#define SW_PER_THREAD static thread_local
+#else
+#define SW_PER_THREAD static _Thread_local
+#endif
+
+/* Filled by the call that is under way; one per thread. It owns nothing, so
+ * nothing is lost where a language leaves a call by longjmp. */
+SW_PER_THREAD sw_error sw_call_error;
+
+#ifndef SW_RAISE
+#define SW_RAISE(e)                                                            \
+    SWIG_exception_fail((e)->code == SW_ERR_NULL ? SWIG_TypeError              \
+                                                 : SWIG_ValueError,            \
+                        (e)->message)
+#endif
+%}
+
+%typemap(in, numinputs = 0) sw_error *err "$1 = &sw_call_error;"
+%typemap(check) sw_error *err ""
+
+%exception {
+    sw_call_error.code = SW_OK;
+    $action
+    if (sw_call_error.code)
+        SW_RAISE(&sw_call_error);
+}
+
+/* "Nothing" arrives as NULL. A text may be NULL: the library answers. */
+%typemap(check) SWIGTYPE * {
+    if (!$1)
+        SWIG_exception_fail(SWIG_TypeError, "$1_name: missing");
+}
+%typemap(check) const char * ""
+
+/* ---- values ---- */
+
+%{
+static int sw_refuse(int code, const char *field, const char *message)
+{
+    sw_call_error.code = code;
+    sw_call_error.low = sw_call_error.high = NAN;
+    snprintf(sw_call_error.field, sizeof sw_call_error.field, "%s", field);
+    snprintf(sw_call_error.message, sizeof sw_call_error.message, "%s",
+             message);
+    return code;
+}
+
+/* C would see the text end at its first zero byte. */
+static int sw_check_text(const char *text, size_t size, const char *field)
+{
+    char message[120];
+    if (!text || strlen(text) + 1 == size)
+        return SW_OK;
+    snprintf(message, sizeof message, "%s: there is a zero byte in the text",
+             field);
+    return sw_refuse(SW_ERR_SYNTAX, field, message);
+}
+
+/* A text of `size` bytes, its final zero included, into a field of `room`. */
+static int sw_take_text(const char *text, size_t size, char *to, size_t room,
+                        const char *field)
+{
+    char message[120];
+    if (sw_check_text(text, size, field))
+        return sw_call_error.code;
+    if (text && size > room) {
+        snprintf(message, sizeof message,
+                 "%s: the text has %lu bytes, at most %lu fit", field,
+                 (unsigned long)size - 1, (unsigned long)room - 1);
+        return sw_refuse(SW_ERR_SYNTAX, field, message);
+    }
+    memset(to, 0, room);
+    if (text)
+        memcpy(to, text, size);
+    return SW_OK;
+}
+
+static int sw_take_word(const char *word, int list, int *value,
+                        const char *field)
+{
+    char message[240];
+    *value = sw_word_value(list, word);
+    if (*value)
+        return SW_OK;
+    size_t n = (size_t)snprintf(message, sizeof message,
+                                "%s: \"%.40s\" is none of", field, word);
+    for (int v = 1; sw_word(list, v) && n < sizeof message; v++)
+        n += (size_t)snprintf(message + n, sizeof message - n, "%s %s",
+                              v > 1 ? "," : "", sw_word(list, v));
+    return sw_refuse(SW_ERR_UNKNOWN, field, message);
+}
+%}
+
+/* numbers */
+
+%typemap(out) int sw_strap_resolve, int sw_torque_resolve {
+    %set_output(SW_NONE);
+}
+
+#if !defined(%as_number)
+%define %as_number(OBJ, PLACE) SWIG_AsVal(double)(OBJ, PLACE) %enddef
+#endif
+
+%typemap(in, fragment = SWIG_AsVal_frag(double)) double {
+    if (SW_IS_NONE($input))
+        $1 = SW_UNSET;
+    else if (!SWIG_IsOK(%as_number($input, &$1)))
+        SWIG_exception_fail(SWIG_TypeError, "$1_name: a number is wanted");
+}
+
+/* arguments that are always needed */
+%typemap(in, fragment = SWIG_AsVal_frag(double))
+    double nominal_mm, double toe_force_N, double vial_mm_per_m {
+    if (!SWIG_IsOK(%as_number($input, &$1)))
+        SWIG_exception_fail(SWIG_TypeError, "$1_name: a number is wanted");
+}
+
+%typemap(out, fragment = SWIG_From_frag(double)) double {
+    if ($1 == SW_UNSET) {
+        %set_output(SW_NONE);
+    } else {
+        %set_output(SWIG_From(double)($1));
+    }
+}
+
+%typemap(out, fragment = SWIG_From_frag(double)) sw_quantity_out {
+    %set_output(SWIG_From(double)($1.value));
+}
+
+/* texts */
+
+%typemap(in, fragment = "SWIG_AsCharPtrAndSize") const char *
+    (int res, char *buf = 0, size_t size = 0, int alloc = 0) {
+    res = SWIG_AsCharPtrAndSize($input, &buf, &size, &alloc);
+    if (!SWIG_IsOK(res))
+        SWIG_exception_fail(SWIG_TypeError, "$1_name: a text is wanted");
+    if (sw_check_text(buf, size, "$1_name"))
+        SW_RAISE(&sw_call_error);
+    $1 = buf;
+}
+
+%typemap(in, fragment = "SWIG_AsCharPtrAndSize") char [ANY]
+    (int res, char *buf = 0, size_t size = 0, int alloc = 0,
+     char text[$1_dim0]) {
+    res = SWIG_AsCharPtrAndSize($input, &buf, &size, &alloc);
+    if (!SWIG_IsOK(res))
+        SWIG_exception_fail(SWIG_TypeError, "$1_name: a text is wanted");
+    if (sw_take_text(buf, size, text, $1_dim0, "$1_name"))
+        SW_RAISE(&sw_call_error);
+    $1 = text;
+}
+%typemap(freearg, match = "in") char [ANY] {
+    if (alloc$argnum == SWIG_NEWOBJ)
+        free(buf$argnum);
+}
+
+/* none is "left to the library" or "does not apply" */
+%typemap(out, fragment = "SWIG_FromCharPtrAndSize") char [ANY] {
+    if ($1[0]) {
+        %set_output(SWIG_FromCharPtrAndSize($1, strlen($1)));
+    } else {
+        %set_output(SW_NONE);
+    }
+}
+
+/* words */
+
+%define %word_field(NAME, LIST)
+%typemap(in, fragment = SWIG_AsVal_frag(int),
+         fragment = "SWIG_AsCharPtrAndSize") int NAME
+    (int res, char *buf = 0, size_t size = 0, int alloc = 0) {
+    if (SW_IS_NONE($input)) {
+        $1 = SW_UNSET_WORD;
+    } else if (!SWIG_IsOK(SWIG_AsVal(int)($input, &$1))) {
+        res = SWIG_AsCharPtrAndSize($input, &buf, &size, &alloc);
+        if (!SWIG_IsOK(res) || !buf)
+            SWIG_exception_fail(SWIG_TypeError,
+                                "$1_name: a word or its number is wanted");
+        if (sw_check_text(buf, size, "$1_name") ||
+            sw_take_word(buf, LIST, &$1, "$1_name"))
+            SW_RAISE(&sw_call_error);
+    }
+}
+%typemap(freearg, match = "in") int NAME {
+    if (alloc$argnum == SWIG_NEWOBJ)
+        free(buf$argnum);
+}
+%typemap(out, fragment = SWIG_From_frag(int)) int NAME {
+    if ($1 == SW_UNSET_WORD) {
+        %set_output(SW_NONE);
+    } else {
+        %set_output(SWIG_From(int)($1));
+    }
+}
+%enddef
+
+%word_field(basis, SW_WORDS_BASIS)
+%word_field(foot, SW_WORDS_FOOT)
+%word_field(form, SW_WORDS_FORM)
+%word_field(heel, SW_WORDS_HEEL)
+%word_field(nose, SW_WORDS_NOSE)
+%word_field(nut, SW_WORDS_NUT)
+%word_field(seat, SW_WORDS_SEAT)
+%word_field(strap, SW_WORDS_STRAP)
+%word_field(torsion, SW_WORDS_TORSION)
+
+/* ---- structs ---- */
+
+%nodefaultctor;
+%immutable assumed;
+%ignore seal; /* a field that is set breaks it on purpose, see below */
+
+%define %input_struct(TYPE, NAME, DEFAULTS)
+%typemap(in) const TYPE *q (void *place = NULL),
+             TYPE *q (void *place = NULL) {
+    if (!SWIG_IsOK(SWIG_ConvertPtr($input, &place, $descriptor(TYPE *), 0)) ||
+        !place)
+        SWIG_exception_fail(SWIG_TypeError, "$1_name: a NAME is wanted");
+    $1 = (TYPE *)place;
+}
+%newobject TYPE::copy;
+%extend TYPE {
+    TYPE()
+    {
+        TYPE *made = (TYPE *)calloc(1, sizeof *made);
+        DEFAULTS(made);
+        return made;
+    }
+    TYPE *copy()
+    {
+        TYPE *made = (TYPE *)calloc(1, sizeof *made);
+        if (made)
+            *made = *$self;
+        return made;
+    }
+    /* A field that is set after resolving is no longer assumed; its number is
+     * the index of sw_field_at(). */
+    void given(int index)
+    {
+        if (index >= 0 && index < 64)
+            $self->assumed &= ~((uint64_t)1 << index);
+        $self->seal = 0;
+    }
+}
+%enddef
+
+%input_struct(sw_chart_in, ChartIn, sw_chart_defaults)
+%input_struct(sw_strap_in, StrapIn, sw_strap_defaults)
+%input_struct(sw_torque_in, TorqueIn, sw_torque_defaults)
+
+/* arguments whose names are keywords or functions somewhere */
+#define in q
+#define list words
+
+%include <strapwise/status.h>
+%include <strapwise/units.h>
+%include <strapwise/words.h>
+%immutable;
+%include <strapwise/field.h>
+%mutable;
+%include <strapwise/thread.h>
+%include <strapwise/grade.h>
+%include <strapwise/lubrication.h>
+%include <strapwise/torque.h>
+%include <strapwise/chart.h>
+%include <strapwise/strap.h>
+%include <strapwise/ask.h>
+
+#undef in
+#undef list
+
+#if defined(SWIGPYTHON)
+%pythoncode "python/helpers.py"
+#endif
