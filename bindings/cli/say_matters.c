@@ -75,7 +75,7 @@ void say_matters(page *p, int us, const sw_strap_in *in, double toe_N)
     const int shown = rank(in, toe_N, most, &all);
     if (all == 0)
         return;
-    page_add(p, "\nassumed, and what it can do (give it to replace it)\n"
+    page_add(p, "\nassumed, what matters most first (give it to replace it)\n"
                 "  option            value (usual range)     ");
     page_add(p, us ? "toe, lbf        side pull, lbf\n"
                    : "toe, N          side pull, N\n");

@@ -213,7 +213,7 @@ static void say_stud(page *p, int us, const sw_strap_in *in,
     say_stress(p, us, s->stud_stress_MPa);
     page_add(p, " with the tension");
     if (is_known(s->stud_yield_use)) {
-        page_add(p, ", ");
+        page_add(p, ", and with the twist of tightening ");
         say_percent(p, s->stud_yield_use);
         page_add(p, " of the yield of ");
         say_grade(p, in->grade);

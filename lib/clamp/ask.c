@@ -7,8 +7,8 @@
  * down by bisection; there is no second model. Place: the distance of toe and
  * heel is kept. Torque: the strap stays as it stands.
  */
-#include "base/internal.h"
 #include "base/root.h"
+#include "clamp/strap_resolve.h"
 
 #include <strapwise/ask.h>
 
@@ -39,7 +39,7 @@ typedef struct {
 
 static double toe_force_of(const sw_strap_in *in)
 {
-    const sw_strap_out s = sw_strap(in, NULL);
+    const sw_strap_out s = sw__strap_bare(in);
     return s.status ? NAN : s.toe_force_N;
 }
 

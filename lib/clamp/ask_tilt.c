@@ -13,8 +13,8 @@
  * slope that moves the bubble one division, DIN 2276 practice); as heel height
  * over level: L tan(theta).
  */
-#include "base/internal.h"
 #include "base/root.h"
+#include "clamp/strap_resolve.h"
 
 #include <strapwise/ask.h>
 
@@ -72,12 +72,18 @@ static double side_pull(const sw_strap_out *s, int basis)
                : s->side_pull_high_N;
 }
 
+static sw_strap_out try_tilt(tilt_demand *d, double tilt_deg)
+{
+    set_tilt(&d->in, tilt_deg);
+    return d->basis == SW_BASIS_BAND ? sw_strap(&d->in, NULL)
+                                     : sw__strap_bare(&d->in);
+}
+
 /* How far a tilt exceeds the demand: <= 0 is allowed. */
 static double excess(double tilt_deg, void *with)
 {
     tilt_demand *d = with;
-    set_tilt(&d->in, tilt_deg);
-    const sw_strap_out s = sw_strap(&d->in, NULL);
+    const sw_strap_out s = try_tilt(d, tilt_deg);
     if (s.status)
         return NOT_ALLOWED;
     double worst = -1;
@@ -96,16 +102,14 @@ static double excess(double tilt_deg, void *with)
 static double signed_pull(double tilt_deg, void *with)
 {
     tilt_demand *d = with;
-    set_tilt(&d->in, tilt_deg);
-    const sw_strap_out s = sw_strap(&d->in, NULL);
+    const sw_strap_out s = try_tilt(d, tilt_deg);
     return s.status ? NAN : side_pull(&s, d->basis);
 }
 
 static double signed_error(double tilt_deg, void *with)
 {
     tilt_demand *d = with;
-    set_tilt(&d->in, tilt_deg);
-    const sw_strap_out s = sw_strap(&d->in, NULL);
+    const sw_strap_out s = try_tilt(d, tilt_deg);
     return s.status ? NAN : toe_error(&s, d->basis);
 }
 

@@ -27,7 +27,7 @@ const sw_field sw__matter_out_fields[] = {
 
 static void include_strap(const sw_strap_in *in, sw_matter_out *m)
 {
-    const sw_strap_out s = sw_strap(in, NULL);
+    const sw_strap_out s = sw__strap_bare(in);
     if (s.status) /* that end of the range has no answer of its own */
         return;
     m->toe_low_N = fmin(m->toe_low_N, s.toe_force_N);

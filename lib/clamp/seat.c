@@ -64,6 +64,19 @@ static double tanh_lag(double u)
     return u < small ? u * u * u / 3 * (1 - 0.4 * u * u) : u - tanh(u);
 }
 
+sw__beam sw__beam_of(double F, double EI, double length)
+{
+    sw__beam b;
+    b.k = sqrt(F / EI);
+    b.u = b.k * length;
+    b.tanh_u = tanh(b.u);
+    b.sinh_u = sinh(b.u);
+    b.cosh_u = cosh(b.u);
+    b.stick = stick_ratio(b.u);
+    b.lag = tanh_lag(b.u);
+    return b;
+}
+
 /* alpha matters by its square and the lean by its product with alpha, so each
  * pass takes the error down by some hundred times */
 #define RIM_PASSES 8
@@ -74,13 +87,13 @@ static double rim_moment(const sw__stud *s, double alpha, double lean)
     return s->F * s->rim * (cos(alpha) + sin(alpha) * tan(lean));
 }
 
-static void conform_held(const sw__stud *s, double k, double u, sw__seat *seat)
+static void conform_held(const sw__stud *s, const sw__beam *b, sw__seat *seat)
 {
-    const double EIk = s->EI * k, most = atan(s->slip);
-    double rho = fmin(most, s->phi * stick_ratio(u));
+    const double EIk = s->EI * b->k, most = atan(s->slip);
+    double rho = fmin(most, s->phi * b->stick);
     seat->lean = s->phi - rho;
-    seat->M_nut = EIk * ((s->phi - s->play - seat->lean) / tanh(u) +
-                         seat->lean / sinh(u));
+    seat->M_nut = EIk * ((s->phi - s->play - seat->lean) / b->tanh_u +
+                         seat->lean / b->sinh_u);
     if (seat->M_nut < 0)
         seat->M_nut = 0;
     double alpha = s->phi - s->play;
@@ -88,23 +101,23 @@ static void conform_held(const sw__stud *s, double k, double u, sw__seat *seat)
         seat->on_rim = 1;
         for (int i = 0; i < RIM_PASSES; i++) {
             seat->M_nut = rim_moment(s, alpha, seat->lean);
-            rho = fmin(most, s->phi + seat->M_nut / s->F * k *
-                                          (1 - 1 / cosh(u)) / tanh_lag(u));
+            rho = fmin(most, s->phi + seat->M_nut / s->F * b->k *
+                                          (1 - 1 / b->cosh_u) / b->lag);
             seat->lean = s->phi - rho;
-            alpha = seat->lean + tanh(u) * (seat->M_nut / EIk -
-                                            seat->lean / sinh(u)); /* (1) */
+            alpha = seat->lean + b->tanh_u * (seat->M_nut / EIk -
+                                            seat->lean / b->sinh_u); /* (1) */
         }
         seat->lift = s->rim * (cos(alpha) * tan(s->phi) - sin(alpha));
     }
-    seat->M_foot = seat->M_nut / cosh(u) + EIk * seat->lean * tanh(u);
+    seat->M_foot = seat->M_nut / b->cosh_u + EIk * seat->lean * b->tanh_u;
 }
 
-static void conform_rocking(const sw__stud *s, double k, double u,
+static void conform_rocking(const sw__stud *s, const sw__beam *b,
                             sw__seat *seat)
 {
-    const double EIk = s->EI * k, most = atan(s->slip);
-    seat->lean = s->phi - fmin(most, s->phi * u / tanh_lag(u));
-    seat->M_nut = fmax(0, EIk * (s->phi - s->play - seat->lean) * tanh(u));
+    const double EIk = s->EI * b->k, most = atan(s->slip);
+    seat->lean = s->phi - fmin(most, s->phi * b->u / b->lag);
+    seat->M_nut = fmax(0, EIk * (s->phi - s->play - seat->lean) * b->tanh_u);
     double alpha = s->phi - s->play;
     if (seat->M_nut > rim_moment(s, alpha, seat->lean)) {
         seat->on_rim = 1;
@@ -112,25 +125,30 @@ static void conform_rocking(const sw__stud *s, double k, double u,
             seat->M_nut = rim_moment(s, alpha, seat->lean);
             seat->lean = s->phi - fmin(most, s->phi + seat->M_nut /
                                                           (s->F * s->length));
-            alpha = seat->lean + seat->M_nut / (EIk * tanh(u)); /* (3) */
+            alpha = seat->lean + seat->M_nut / (EIk * b->tanh_u); /* (3) */
         }
         seat->lift = s->rim * (cos(alpha) * tan(s->phi) - sin(alpha));
     }
     seat->M_foot = 0;
 }
 
-sw__seat sw__seat_solve(const sw__stud *s)
+sw__seat sw__seat_press(const sw__stud *s, const sw__beam *b)
 {
     sw__seat seat = {0, 0, 0, 0, 0, 0, 0, 0};
     if (s->phi <= 0)
         return seat;
-    const double k = sqrt(s->F / s->EI), u = k * s->length;
     if (s->rocking)
-        conform_rocking(s, k, u, &seat);
+        conform_rocking(s, b, &seat);
     else
-        conform_held(s, k, u, &seat);
+        conform_held(s, b, &seat);
     seat.offset = seat.M_nut / s->F;
     seat.arm = s->length * tan(seat.lean) - seat.M_foot / s->F;
     seat.travel = seat.arm + seat.offset;
     return seat;
+}
+
+sw__seat sw__seat_solve(const sw__stud *s)
+{
+    const sw__beam beam = sw__beam_of(s->F, s->EI, s->length);
+    return sw__seat_press(s, &beam);
 }

@@ -4,6 +4,16 @@
 
 #include "base/internal.h"
 
+/* The stud as a beam under tension: what does not hang on the seat. */
+typedef struct {
+    double k, u; /* sqrt(F/EI), and times the length */
+    double tanh_u, sinh_u, cosh_u;
+    double stick; /* equation (4) per unit of phi */
+    double lag;   /* u - tanh u */
+} sw__beam;
+
+sw__beam sw__beam_of(double F, double EI, double length);
+
 /* A stud under tension, its nut on a seat that leans by phi. */
 typedef struct {
     double F;       /* tension, N */
@@ -29,5 +39,8 @@ typedef struct {
 } sw__seat;
 
 sw__seat sw__seat_solve(const sw__stud *stud);
+
+/* The same with the beam of this stud at hand: a strap asks it many times. */
+sw__seat sw__seat_press(const sw__stud *stud, const sw__beam *beam);
 
 #endif

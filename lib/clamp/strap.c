@@ -202,7 +202,8 @@ static int fail_tips(sw_error *err, int over_toe)
                           "part");
 }
 
-static int solve(const sw_strap_in *in, sw_strap_out *out, sw_error *err)
+static int solve(const sw_strap_in *in, int with_band, sw_strap_out *out,
+                 sw_error *err)
 {
     sw__strap_full full;
     const int status = sw__strap_open(in, &full, err);
@@ -247,7 +248,8 @@ static int solve(const sw_strap_in *in, sw_strap_out *out, sw_error *err)
     out->pull_direction = fabs(f.S) <= none ? SW_PULL_NONE
                           : f.S > 0         ? SW_PULL_TOWARD
                                             : SW_PULL_AWAY;
-    sw__strap_band(&full, &g, &nominal, &f, out);
+    if (with_band)
+        sw__strap_band(&full, &g, &nominal, &f, out);
     set_drag(&full, &g, &f, out);
     set_strength(&full, &g, &f, out);
     set_warnings(&full, &g, &f, out);
@@ -259,7 +261,18 @@ sw_strap_out sw_strap(const sw_strap_in *in, sw_error *err)
     sw_strap_out out;
     memset(&out, 0, sizeof out);
     sw__clear(err);
-    const int status = in ? solve(in, &out, err) : sw__fail_null(err, "in");
+    const int status =
+        in ? solve(in, 1, &out, err) : sw__fail_null(err, "in");
+    if (status)
+        sw__spoil(&out, SW_STRUCT_STRAP_OUT, status);
+    return out;
+}
+
+sw_strap_out sw__strap_bare(const sw_strap_in *in)
+{
+    sw_strap_out out;
+    memset(&out, 0, sizeof out);
+    const int status = solve(in, 0, &out, NULL);
     if (status)
         sw__spoil(&out, SW_STRUCT_STRAP_OUT, status);
     return out;

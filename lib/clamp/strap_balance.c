@@ -66,7 +66,7 @@ static void press_once(const sw__strap_geometry *g, const sw__strap_choice *c,
                            c->slip,
                            c->play,
                            c->rocking};
-    f->seat = sw__seat_solve(&stud);
+    f->seat = sw__seat_press(&stud, &g->beam);
     f->X = -sign * g->F * tan(f->seat.lean) + c->extra_load * g->F;
     f->x_seat = g->b + sign * f->seat.arm + c->extra_place;
     f->y_seat = g->y_seat - sign * f->seat.travel * tan(g->theta) +

@@ -16,6 +16,7 @@ typedef struct {
     double y_seat, y_toe;             /* over the heel contact */
     double t, EI_strap, EA_strap;     /* strap */
     double EI_stud, length, rim;      /* stud and nut */
+    sw__beam beam;                    /* the stud under F */
     double mu_toe, mu_heel;           /* mu_heel INFINITY: serrated */
     double c_toe, c_heel;             /* sideways give, mm/N */
     double permitted;                 /* tilt that the seat takes up */

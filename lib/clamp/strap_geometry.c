@@ -56,6 +56,7 @@ sw__strap_geometry sw__strap_place(const sw__strap_full *full)
     g.EA_strap = 12 * g.EI_strap / (g.t * g.t);
     g.EI_stud = in->stud_modulus_MPa * SW__PI * d3 * d3 * d3 * d3 / 64;
     g.length = in->stud_length_mm;
+    g.beam = sw__beam_of(g.F, g.EI_stud, g.length);
     g.rim = in->rim_radius_mm;
     g.mu_toe = in->mu_toe;
     g.mu_heel = in->heel == SW_HEEL_SERRATED ? SERRATED : in->mu_heel;
