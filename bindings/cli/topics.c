@@ -124,8 +124,7 @@ static const char *torque_not_checked(int index)
     static const char *const sentence[] = {
         "thread engagement, and stripping of the thread in nut or T-nut",
         "T-nut and T-slot: the machine maker's limit governs",
-        "scatter: the same torque on another stud, or the same stud next time, "
-        "gives another force",
+        "scatter: the same torque gives another force on another stud",
     };
     const int count = sizeof sentence / sizeof sentence[0];
     return index >= 0 && index < count ? sentence[index] : NULL;

@@ -122,7 +122,7 @@ SW_API int sw_status_count(void);
       "the preload exceeds 75 % of the proof load")                            \
     X(SW_WARN_OVER_YIELD, 15, "over_yield",                                    \
       "tension and torsion together exceed the yield of the grade")            \
-    X(SW_WARN_TILT_REVERSES, 16, "tilt_reverses",                              \
+    X(SW_WARN_PLAY_COVERS_TILT, 16, "play_covers_tilt",                        \
       "thread play is as large as the tilt: the nut may seat flat without "    \
       "bending the stud")                                                      \
     X(SW_WARN_HEIGHTS_ASSUMED, 17, "heights_assumed",                          \

@@ -59,8 +59,7 @@
 #define COMPARED_TO_DEG 5.0
 
 static const char *const not_checked[] = {
-    "T-slot lips, T-nut and thread engagement; the machine maker's limit "
-    "governs",
+    "T-slot lips, T-nut, thread engagement: the machine maker's limit governs",
     "whether the part stays put under the cut and comes off flat",
     "chatter, coolant and settling, which change friction and preload",
     "marks on the part under the toe",
@@ -171,7 +170,7 @@ static void set_warnings(const sw__strap_full *full,
         w |= SW_WARN_NO_NOMINAL;
     if (in->seat == SW_SEAT_FLAT && fabs(g->theta) > level &&
         fabs(in->tilt_deg) <= in->thread_play_deg)
-        w |= SW_WARN_TILT_REVERSES;
+        w |= SW_WARN_PLAY_COVERS_TILT;
     w |= full->torque.warnings & (SW_WARN_UNUSED_INPUT | SW_WARN_OVER_PROOF |
                                   SW_WARN_OVER_YIELD | SW_WARN_SELF_LOOSENING |
                                   SW_WARN_LUBRICATION_CONFLICT |

@@ -1,0 +1,95 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Root: the bisection behind the backward questions. It is not exported, so
+ * its source is compiled into this program.
+ */
+#include "base/root.h"
+
+#include "../near.h"
+
+#include <gsl/gsl_errno.h>
+
+static int calls, handled;
+
+static double cubic(double x, void *with)
+{
+    calls++;
+    return x * x * x - *(double *)with;
+}
+
+/* jumps over zero at 1, and is not defined above 5 */
+static double jump(double x, void *with)
+{
+    (void)with;
+    return x > 5 ? NAN : x < 1 ? -1 : 2;
+}
+
+static double never(double x, void *with)
+{
+    (void)with;
+    return x * x + 1;
+}
+
+/* Cube roots: pow() of the C library. */
+START_TEST(cube_roots)
+{
+    for (double c = 1e-3; c < 1e3; c *= 3) {
+        double low = 0, high = 20;
+        ck_assert_int_eq(sw__root(cubic, &c, &low, &high, 1e-9), 0);
+        ck_assert(low <= high && high - low <= 1e-9);
+        ck_assert(low * low * low <= c && high * high * high >= c);
+        near(low, cbrt(c), 1e-9, 0);
+    }
+}
+END_TEST
+
+/* A width of 0 ends when the bracket cannot get narrower. */
+START_TEST(narrowest)
+{
+    double c = 2, low = 1, high = 2;
+    calls = 0;
+    ck_assert_int_eq(sw__root(cubic, &c, &low, &high, 0), 0);
+    near(low, cbrt(2), 0, 3e-16);
+    near(high, cbrt(2), 0, 3e-16);
+    ck_assert_int_le(calls, 500);
+}
+END_TEST
+
+START_TEST(jumps)
+{
+    double low = -3, high = 4;
+    ck_assert_int_eq(sw__root(jump, NULL, &low, &high, 1e-9), 0);
+    ck_assert(low < 1 && high >= 1 && high - low <= 1e-9);
+}
+END_TEST
+
+/* Refused without touching GSL's error handler, which would abort. */
+static void handler(const char *reason, const char *file, int line, int code)
+{
+    (void)reason;
+    (void)file;
+    (void)line;
+    (void)code;
+    handled++;
+}
+
+START_TEST(no_bracket)
+{
+    gsl_set_error_handler(handler);
+    double low = -1, high = 1;
+    ck_assert_int_ne(sw__root(never, NULL, &low, &high, 1e-9), 0);
+    low = 0;
+    high = 6;
+    ck_assert_int_ne(sw__root(jump, NULL, &low, &high, 1e-9), 0);
+    low = 2;
+    high = 4;
+    ck_assert_int_ne(sw__root(jump, NULL, &low, &high, 1e-9), 0);
+    ck_assert_int_eq(handled, 0);
+    ck_assert(gsl_set_error_handler(NULL) == handler);
+}
+END_TEST
+
+int main(void)
+{
+    return RUN_TESTS("root", cube_roots, narrowest, jumps, no_bracket);
+}

@@ -1,0 +1,281 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Status: every error code and every warning bit is provoked here, through
+ * the public functions; one that is not provoked fails the test.
+ */
+#include "../common.h"
+#include "../near.h"
+
+static sw_torque_in torque_question(void)
+{
+    sw_torque_in in;
+    sw_torque_defaults(&in);
+    SET(in.thread, "M12");
+    in.preload_N = 20000;
+    return in;
+}
+
+static sw_strap_in strap_question(void)
+{
+    sw_strap_in in;
+    sw_strap_defaults(&in);
+    SET(in.thread, "M12");
+    in.preload_N = 10000;
+    in.stud_to_toe_mm = 30;
+    in.stud_to_heel_mm = 60;
+    in.part_height_mm = 40;
+    in.tilt_deg = 1;
+    return in;
+}
+
+static int provoke(int code, sw_error *err)
+{
+    sw_torque_in in = torque_question();
+    switch (code) {
+    case SW_ERR_NULL:
+        return sw_thread(NULL, err).status;
+    case SW_ERR_MISSING:
+        in.preload_N = SW_UNSET;
+        return sw_torque(&in, err).status;
+    case SW_ERR_NAN:
+        in.preload_N = NAN;
+        return sw_torque(&in, err).status;
+    case SW_ERR_RANGE:
+        in.preload_N = -1;
+        return sw_torque(&in, err).status;
+    case SW_ERR_SYNTAX:
+        return sw_number("twelve", "load", err).status;
+    case SW_ERR_UNIT:
+        return sw_quantity("12 lb", SW_KIND_FORCE, "load", err).status;
+    case SW_ERR_UNKNOWN:
+        return sw_thread("M13", err).status;
+    case SW_ERR_CONFLICT:
+        in.torque_Nm = 40;
+        return sw_torque(&in, err).status;
+    case SW_ERR_NONE:
+        in.preload_N = SW_UNSET;
+        in.torque_Nm = 5;
+        in.prevailing_torque_Nm = 6;
+        return sw_torque(&in, err).status;
+    default:
+        return SW_OK;
+    }
+}
+
+START_TEST(every_code)
+{
+    for (int code = 1; code <= sw_status_count(); code++) {
+        sw_error err;
+        must(provoke(code, &err) == code,
+             "%s (%d) is not provoked: add it to provoke()",
+             sw_status_name(code), code);
+        check_error(sw_status_name(code), &err, code);
+        ck_assert_int_eq(provoke(code, NULL), code);
+    }
+    ck_assert_int_eq(sw_status_count(), SW_ERR_NONE);
+}
+END_TEST
+
+START_TEST(code_names)
+{
+    static const char *const want[] = {
+        "ok",     "null_pointer", "missing", "nan",      "range",
+        "syntax", "unit",         "unknown", "conflict", "no_answer"};
+    for (int code = 0; code <= sw_status_count(); code++)
+        ck_assert_str_eq(sw_status_name(code), want[code]);
+    ck_assert_str_eq(sw_status_name(-1), "unknown_code");
+    ck_assert_str_eq(sw_status_name(sw_status_count() + 1), "unknown_code");
+}
+END_TEST
+
+/* The warnings of a question made for this bit. */
+static uint32_t provoke_warning(uint32_t bit)
+{
+    sw_error err;
+    sw_strap_in s = strap_question();
+    sw_torque_in t = torque_question();
+    switch (bit) {
+    case SW_WARN_HEEL_LOW:
+        s.tilt_deg = -1;
+        break;
+    case SW_WARN_TOE_ON_EDGE:
+        s.tilt_deg = 0;
+        break;
+    case SW_WARN_TOE_SLIDES:
+        s.tilt_deg = -3;
+        s.mu_toe = 0.05;
+        break;
+    case SW_WARN_STRAP_WALKS:
+        s.tilt_deg = 5;
+        s.mu_toe = s.mu_heel = s.mu_heel_high = 0.02;
+        break;
+    case SW_WARN_STUD_YIELDS:
+        s.tilt_deg = 4;
+        break;
+    case SW_WARN_STUD_STRENGTH_UNKNOWN:
+        SET(s.thread, "M42"); /* 8.8 ends at M39 */
+        break;
+    case SW_WARN_SEAT_ANGLE:
+        s.seat = SW_SEAT_SPHERICAL;
+        s.tilt_deg = 4;
+        break;
+    case SW_WARN_SEAT_TABLE:
+        SET(s.thread, "1/2-13");
+        s.seat = SW_SEAT_SPHERICAL;
+        break;
+    case SW_WARN_TILT_LARGE:
+        s.tilt_deg = 5.5;
+        break;
+    case SW_WARN_ON_RIM:
+        s.preload_N = 1000;
+        s.tilt_deg = 3;
+        break;
+    case SW_WARN_NUT_TRAVEL:
+        s.slot_clearance_mm = 0.1;
+        break;
+    case SW_WARN_STRAP_YIELDS:
+        s.strap_thickness_mm = 6;
+        break;
+    case SW_WARN_STUD_NEAR_HEEL:
+        s.stud_to_toe_mm = 61;
+        break;
+    case SW_WARN_NO_NOMINAL:
+        s.nut = SW_NUT_STILL;
+        break;
+    case SW_WARN_PLAY_COVERS_TILT:
+        s.tilt_deg = 0.5;
+        s.thread_play_deg = 0.6;
+        break;
+    case SW_WARN_HEIGHTS_ASSUMED:
+        s.part_height_mm = SW_UNSET;
+        break;
+    case SW_WARN_OVER_PROOF:
+        t.preload_N = 40000; /* 0.75 * 580 MPa * 84.3 mm2 = 36.7 kN */
+        return sw_torque(&t, &err).warnings;
+    case SW_WARN_OVER_YIELD:
+        t.preload_N = 60000; /* 640 MPa * 84.3 mm2 = 54 kN */
+        return sw_torque(&t, &err).warnings;
+    case SW_WARN_SELF_LOOSENING:
+        t.mu_thread = t.mu_seat = 0;
+        return sw_torque(&t, &err).warnings;
+    case SW_WARN_TABLE_FROM_MEMORY:
+        SET(t.thread, "M14");
+        return sw_torque(&t, &err).warnings;
+    case SW_WARN_UNUSED_INPUT:
+        s.nose = SW_NOSE_BALL;
+        s.nose_radius_mm = 10;
+        break;
+    case SW_WARN_LUBRICATION_CONFLICT:
+        SET(t.lubrication, "zinc");
+        return sw_torque(&t, &err).warnings;
+    default:
+        return 0;
+    }
+    const sw_strap_out out = sw_strap(&s, &err);
+    check_no_error("strap", out.status, &err);
+    return out.warnings;
+}
+
+START_TEST(every_warning)
+{
+    int bit = 0;
+    for (; sw_warning_name(bit); bit++) {
+        const uint32_t mask = (uint32_t)1 << bit;
+        must(provoke_warning(mask) & mask,
+             "%s (bit %d) is not provoked: add it to "
+             "provoke_warning()",
+             sw_warning_name(bit), bit);
+    }
+    ck_assert_int_ge(bit, 22);
+    ck_assert_int_le(bit, 31); /* an enumerator is an int */
+}
+END_TEST
+
+/* A plain level strap with everything given has none but the edge of its flat
+ * nose; with a ball nose it has none at all. */
+START_TEST(no_warning)
+{
+    sw_error err;
+    sw_strap_in s = strap_question();
+    s.tilt_deg = 0;
+    ck_assert_uint_eq(sw_strap(&s, &err).warnings, SW_WARN_TOE_ON_EDGE);
+    s.nose = SW_NOSE_BALL;
+    ck_assert_uint_eq(sw_strap(&s, &err).warnings, 0);
+    const sw_torque_in t = torque_question();
+    ck_assert_uint_eq(sw_torque(&t, &err).warnings, 0);
+}
+END_TEST
+
+START_TEST(warning_texts)
+{
+    int bit = 0;
+    for (; sw_warning_name(bit); bit++) {
+        const char *name = sw_warning_name(bit), *text = sw_warning_text(bit);
+        ck_assert_ptr_nonnull(text);
+        ck_assert_uint_ge(strlen(text), 20);
+        ck_assert_ptr_null(strchr(text, '\n'));
+        ck_assert_uint_eq(strspn(name, "abcdefghijklmnopqrstuvwxyz_"),
+                          strlen(name));
+        for (int other = 0; other < bit; other++) {
+            ck_assert_str_ne(sw_warning_name(other), name);
+            ck_assert_str_ne(sw_warning_text(other), text);
+        }
+    }
+    ck_assert_str_eq(sw_warning_name(0), "heel_low");
+    ck_assert_str_eq(sw_warning_name(3), "strap_walks");
+    ck_assert_int_eq(SW_WARN_STRAP_WALKS, 1 << 3);
+    ck_assert_ptr_null(sw_warning_text(bit));
+    ck_assert_ptr_null(sw_warning_name(-1));
+    ck_assert_ptr_null(sw_warning_text(-1));
+    ck_assert_ptr_null(sw_warning_name(1000));
+}
+END_TEST
+
+START_TEST(versions)
+{
+    int major, minor, patch;
+    char rest;
+    ck_assert_int_eq(
+        sscanf(sw_version(), "%d.%d.%d%c", &major, &minor, &patch, &rest), 3);
+    ck_assert_str_eq(sw_version(), PACKAGE_VERSION_TEXT);
+    ck_assert_uint_gt(strlen(sw_tables_version()), 0);
+}
+END_TEST
+
+/* Whatever is thrown in, the message keeps to one line and to its room. */
+START_TEST(strange_text)
+{
+    static const char *const text[] = {
+        "M12\nM13",
+        "\x1b[31mM12",
+        "\xff\xfe",
+        "\xc3\xa4\xc3\xb6",
+        "M12                                                           x",
+        "%s%n%d",
+        "\"",
+        "\\",
+        "M12'; --",
+        "\x7f"};
+    for (size_t i = 0; i < sizeof text / sizeof text[0]; i++) {
+        sw_error err;
+        int status = sw_thread(text[i], &err).status;
+        check_error(text[i], &err, status);
+        status = sw_grade(text[i], 12, &err).status;
+        check_error(text[i], &err, status);
+        status = sw_lubrication(text[i], &err).status;
+        check_error(text[i], &err, status);
+        status = sw_number(text[i], "x", &err).status;
+        check_error(text[i], &err, status);
+        status = sw_quantity(text[i], SW_KIND_LENGTH, "x", &err).status;
+        check_error(text[i], &err, status);
+        status = sw_unit_factor(text[i], SW_KIND_FORCE, "x", &err).status;
+        check_error(text[i], &err, status);
+    }
+}
+END_TEST
+
+int main(void)
+{
+    return RUN_TESTS("status", every_code, code_names, every_warning,
+                     no_warning, warning_texts, versions, strange_text);
+}

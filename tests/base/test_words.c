@@ -1,0 +1,99 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Words: every list both ways, and the words that machine-readable output has
+ * promised.
+ */
+#include "../common.h"
+#include "../near.h"
+
+START_TEST(both_ways)
+{
+    for (int list = 1; list <= SW_WORDS_COUNT; list++) {
+        int count = 0;
+        while (sw_word(list, count + 1))
+            count++;
+        ck_assert_int_ge(count, 2);
+        for (int v = 1; v <= count; v++) {
+            const char *word = sw_word(list, v);
+            ck_assert_int_eq(sw_word_value(list, word), v);
+            ck_assert_uint_gt(strlen(word), 0);
+            for (const char *c = word; *c; c++)
+                must((*c >= 'a' && *c <= 'z') || *c == ' ' || *c == '+', "%s",
+                     word);
+        }
+        ck_assert_ptr_null(sw_word(list, count + 1));
+        ck_assert_ptr_null(sw_word(list, 0));
+    }
+}
+END_TEST
+
+START_TEST(enumerators)
+{
+    static const struct {
+        int list, value;
+        const char *word;
+    } row[] = {
+        {SW_WORDS_FORM, SW_FORM_LINEAR, "linear"},
+        {SW_WORDS_FORM, SW_FORM_EXACT, "exact"},
+        {SW_WORDS_TORSION, SW_TORSION_PLASTIC, "plastic"},
+        {SW_WORDS_TORSION, SW_TORSION_ELASTIC, "elastic"},
+        {SW_WORDS_SEAT, SW_SEAT_FLAT, "flat"},
+        {SW_WORDS_SEAT, SW_SEAT_SPHERICAL, "spherical"},
+        {SW_WORDS_NOSE, SW_NOSE_FLAT, "flat"},
+        {SW_WORDS_NOSE, SW_NOSE_ROUND, "round"},
+        {SW_WORDS_NOSE, SW_NOSE_BALL, "ball"},
+        {SW_WORDS_HEEL, SW_HEEL_BLOCK, "block"},
+        {SW_WORDS_HEEL, SW_HEEL_SERRATED, "serrated"},
+        {SW_WORDS_HEEL, SW_HEEL_SCREW, "screw"},
+        {SW_WORDS_FOOT, SW_FOOT_HELD, "held"},
+        {SW_WORDS_FOOT, SW_FOOT_ROCKING, "rocking"},
+        {SW_WORDS_NUT, SW_NUT_TURNED, "turned"},
+        {SW_WORDS_NUT, SW_NUT_STILL, "still"},
+        {SW_WORDS_STRAP, SW_STRAP_BENDING, "bending"},
+        {SW_WORDS_STRAP, SW_STRAP_RIGID, "rigid"},
+        {SW_WORDS_STRAP, SW_STRAP_FULL, "full"},
+        {SW_WORDS_STATE, SW_STATE_LEVEL, "level"},
+        {SW_WORDS_STATE, SW_STATE_CONFORMED, "conformed"},
+        {SW_WORDS_STATE, SW_STATE_RIM, "on rim"},
+        {SW_WORDS_STATE, SW_STATE_SWIVELLED, "swivelled"},
+        {SW_WORDS_PULL, SW_PULL_TOWARD, "toward stud"},
+        {SW_WORDS_PULL, SW_PULL_AWAY, "away from stud"},
+        {SW_WORDS_PULL, SW_PULL_NONE, "none"},
+        {SW_WORDS_BAND, SW_BAND_MODEL, "model"},
+        {SW_WORDS_BAND, SW_BAND_SCATTER, "model+scatter"},
+        {SW_WORDS_BEARS, SW_BEARS_EDGE, "inner edge"},
+        {SW_WORDS_BEARS, SW_BEARS_TIP, "outer end"},
+        {SW_WORDS_BEARS, SW_BEARS_NOSE, "nose"},
+        {SW_WORDS_BASIS, SW_BASIS_NOMINAL, "nominal"},
+        {SW_WORDS_BASIS, SW_BASIS_BAND, "band"},
+        {SW_WORDS_SYSTEM, SW_SYSTEM_METRIC, "metric"},
+        {SW_WORDS_SYSTEM, SW_SYSTEM_UNIFIED, "unified"},
+    };
+    size_t words = 0;
+    for (int list = 1; list <= SW_WORDS_COUNT; list++)
+        for (int v = 1; sw_word(list, v); v++)
+            words++;
+    ck_assert_uint_eq(words, sizeof row / sizeof row[0]);
+    for (size_t i = 0; i < words; i++)
+        ck_assert_str_eq(sw_word(row[i].list, row[i].value), row[i].word);
+}
+END_TEST
+
+START_TEST(no_word)
+{
+    static const int none[] = {0, -1, SW_WORDS_COUNT + 1, 1000000, -1000000};
+    for (size_t i = 0; i < sizeof none / sizeof none[0]; i++) {
+        ck_assert_ptr_null(sw_word(none[i], 1));
+        ck_assert_ptr_null(sw_word(SW_WORDS_SEAT, none[i]));
+        ck_assert_int_eq(sw_word_value(none[i], "flat"), SW_UNSET_WORD);
+    }
+    static const char *const strange[] = {"",    "Flat",  "FLAT",  "flat ",
+                                          "fla", "flats", " flat", "round"};
+    for (size_t i = 0; i < sizeof strange / sizeof strange[0]; i++)
+        ck_assert_int_eq(sw_word_value(SW_WORDS_SEAT, strange[i]),
+                         SW_UNSET_WORD);
+    ck_assert_int_eq(sw_word_value(SW_WORDS_SEAT, NULL), SW_UNSET_WORD);
+}
+END_TEST
+
+int main(void) { return RUN_TESTS("words", both_ways, enumerators, no_word); }

@@ -1,0 +1,135 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Every unit that the library reads: its factor as a quotient of what the
+ * definitions say, and how GNU units spells it.
+ */
+#ifndef TESTS_UNITS_LIST_H
+#define TESTS_UNITS_LIST_H
+
+#include <strapwise/units.h>
+
+#define POUND (0.45359237 * 9.80665) /* newtons in a pound force */
+#define PI 3.14159265358979323846
+
+typedef struct {
+    const char *name;
+    int kind;
+    double top, bottom; /* library's unit = top/bottom times the number */
+    const char *gnu;
+} units_row;
+
+static const units_row units_listed[] = {
+    {"%", SW_KIND_RATIO, 1, 100, "1|100"},
+    {"um", SW_KIND_LENGTH, 1, 1000, "micrometer"},
+    {"\xc2\xb5m", SW_KIND_LENGTH, 1, 1000, "micrometer"},
+    {"\xce\xbcm", SW_KIND_LENGTH, 1, 1000, "micrometer"},
+    {"micron", SW_KIND_LENGTH, 1, 1000, "micrometer"},
+    {"mm", SW_KIND_LENGTH, 1, 1, "millimeter"},
+    {"cm", SW_KIND_LENGTH, 10, 1, "centimeter"},
+    {"m", SW_KIND_LENGTH, 1000, 1, "meter"},
+    {"in", SW_KIND_LENGTH, 254, 10, "inch"},
+    {"inch", SW_KIND_LENGTH, 254, 10, "inch"},
+    {"inches", SW_KIND_LENGTH, 254, 10, "inch"},
+    {"\"", SW_KIND_LENGTH, 254, 10, "inch"},
+    {"thou", SW_KIND_LENGTH, 254, 1e4, "1|1000 inch"},
+    {"mil", SW_KIND_LENGTH, 254, 1e4, "1|1000 inch"},
+    {"ft", SW_KIND_LENGTH, 3048, 10, "foot"},
+    {"N", SW_KIND_FORCE, 1, 1, "newton"},
+    {"daN", SW_KIND_FORCE, 10, 1, "decanewton"},
+    {"kN", SW_KIND_FORCE, 1000, 1, "kilonewton"},
+    {"lbf", SW_KIND_FORCE, POUND, 1, "pound force"},
+    {"kip", SW_KIND_FORCE, 1000 * POUND, 1, "1000 pound force"},
+    {"klbf", SW_KIND_FORCE, 1000 * POUND, 1, "1000 pound force"},
+    {"ozf", SW_KIND_FORCE, POUND, 16, "ounce force"},
+    {"kgf", SW_KIND_FORCE, 980665, 1e5, "kilogram force"},
+    {"kp", SW_KIND_FORCE, 980665, 1e5, "kilogram force"},
+    {"N.m", SW_KIND_TORQUE, 1, 1, "newton meter"},
+    {"N*m", SW_KIND_TORQUE, 1, 1, "newton meter"},
+    {"N-m", SW_KIND_TORQUE, 1, 1, "newton meter"},
+    {"N m", SW_KIND_TORQUE, 1, 1, "newton meter"},
+    {"N\xc2\xb7m", SW_KIND_TORQUE, 1, 1, "newton meter"},
+    {"N\xe2\x8b\x85m", SW_KIND_TORQUE, 1, 1, "newton meter"},
+    {"Nm", SW_KIND_TORQUE, 1, 1, "newton meter"},
+    {"N.cm", SW_KIND_TORQUE, 1, 100, "newton centimeter"},
+    {"Ncm", SW_KIND_TORQUE, 1, 100, "newton centimeter"},
+    {"N.mm", SW_KIND_TORQUE, 1, 1000, "newton millimeter"},
+    {"Nmm", SW_KIND_TORQUE, 1, 1000, "newton millimeter"},
+    {"kN.m", SW_KIND_TORQUE, 1000, 1, "kilonewton meter"},
+    {"kNm", SW_KIND_TORQUE, 1000, 1, "kilonewton meter"},
+    {"daN.m", SW_KIND_TORQUE, 10, 1, "decanewton meter"},
+    {"daNm", SW_KIND_TORQUE, 10, 1, "decanewton meter"},
+    {"ft-lbf", SW_KIND_TORQUE, POUND * 3048, 1e4, "foot pound force"},
+    {"lbf-ft", SW_KIND_TORQUE, POUND * 3048, 1e4, "foot pound force"},
+    {"in-lbf", SW_KIND_TORQUE, POUND * 254, 1e4, "inch pound force"},
+    {"lbf-in", SW_KIND_TORQUE, POUND * 254, 1e4, "inch pound force"},
+    {"ft-lb", SW_KIND_TORQUE, POUND * 3048, 1e4, "foot pound force"},
+    {"lb-ft", SW_KIND_TORQUE, POUND * 3048, 1e4, "foot pound force"},
+    {"in-lb", SW_KIND_TORQUE, POUND * 254, 1e4, "inch pound force"},
+    {"lb-in", SW_KIND_TORQUE, POUND * 254, 1e4, "inch pound force"},
+    {"ft.lbf", SW_KIND_TORQUE, POUND * 3048, 1e4, "foot pound force"},
+    {"lbf.ft", SW_KIND_TORQUE, POUND * 3048, 1e4, "foot pound force"},
+    {"in.lbf", SW_KIND_TORQUE, POUND * 254, 1e4, "inch pound force"},
+    {"lbf.in", SW_KIND_TORQUE, POUND * 254, 1e4, "inch pound force"},
+    {"ft.lb", SW_KIND_TORQUE, POUND * 3048, 1e4, "foot pound force"},
+    {"lb.ft", SW_KIND_TORQUE, POUND * 3048, 1e4, "foot pound force"},
+    {"in.lb", SW_KIND_TORQUE, POUND * 254, 1e4, "inch pound force"},
+    {"lb.in", SW_KIND_TORQUE, POUND * 254, 1e4, "inch pound force"},
+    {"ft lbf", SW_KIND_TORQUE, POUND * 3048, 1e4, "foot pound force"},
+    {"lbf ft", SW_KIND_TORQUE, POUND * 3048, 1e4, "foot pound force"},
+    {"in lbf", SW_KIND_TORQUE, POUND * 254, 1e4, "inch pound force"},
+    {"lbf in", SW_KIND_TORQUE, POUND * 254, 1e4, "inch pound force"},
+    {"ft lb", SW_KIND_TORQUE, POUND * 3048, 1e4, "foot pound force"},
+    {"lb ft", SW_KIND_TORQUE, POUND * 3048, 1e4, "foot pound force"},
+    {"in lb", SW_KIND_TORQUE, POUND * 254, 1e4, "inch pound force"},
+    {"lb in", SW_KIND_TORQUE, POUND * 254, 1e4, "inch pound force"},
+    {"ftlbf", SW_KIND_TORQUE, POUND * 3048, 1e4, "foot pound force"},
+    {"ftlb", SW_KIND_TORQUE, POUND * 3048, 1e4, "foot pound force"},
+    {"inlbf", SW_KIND_TORQUE, POUND * 254, 1e4, "inch pound force"},
+    {"inlb", SW_KIND_TORQUE, POUND * 254, 1e4, "inch pound force"},
+    {"ozf-in", SW_KIND_TORQUE, POUND * 254, 16e4, "inch ounce force"},
+    {"ozf.in", SW_KIND_TORQUE, POUND * 254, 16e4, "inch ounce force"},
+    {"in-ozf", SW_KIND_TORQUE, POUND * 254, 16e4, "inch ounce force"},
+    {"kgf.m", SW_KIND_TORQUE, 980665, 1e5, "kilogram force meter"},
+    {"kgf-m", SW_KIND_TORQUE, 980665, 1e5, "kilogram force meter"},
+    {"kgfm", SW_KIND_TORQUE, 980665, 1e5, "kilogram force meter"},
+    {"kgf.cm", SW_KIND_TORQUE, 980665, 1e7, "kilogram force centimeter"},
+    {"kgf-cm", SW_KIND_TORQUE, 980665, 1e7, "kilogram force centimeter"},
+    {"kgfcm", SW_KIND_TORQUE, 980665, 1e7, "kilogram force centimeter"},
+    {"Pa", SW_KIND_PRESSURE, 1, 1e6, "pascal"},
+    {"kPa", SW_KIND_PRESSURE, 1, 1000, "kilopascal"},
+    {"MPa", SW_KIND_PRESSURE, 1, 1, "newton / millimeter^2"},
+    {"N/mm2", SW_KIND_PRESSURE, 1, 1, "newton / millimeter^2"},
+    {"N/mm^2", SW_KIND_PRESSURE, 1, 1, "newton / millimeter^2"},
+    {"N/mm\xc2\xb2", SW_KIND_PRESSURE, 1, 1, "newton / millimeter^2"},
+    {"GPa", SW_KIND_PRESSURE, 1000, 1, "gigapascal"},
+    {"bar", SW_KIND_PRESSURE, 1, 10, "bar"},
+    {"mbar", SW_KIND_PRESSURE, 1, 1e4, "millibar"},
+    {"psi", SW_KIND_PRESSURE, POUND * 100, 254 * 254, "pound force / inch^2"},
+    {"ksi", SW_KIND_PRESSURE, POUND * 1e5, 254 * 254,
+     "1000 pound force / inch^2"},
+    {"Mpsi", SW_KIND_PRESSURE, POUND * 1e8, 254 * 254,
+     "1e6 pound force / inch^2"},
+    {"atm", SW_KIND_PRESSURE, 101325, 1e6, "atmosphere"},
+    {"inHg", SW_KIND_PRESSURE, 3386389, 1e9, "inHg"},
+    {"mmHg", SW_KIND_PRESSURE, 1333224, 1e10, "mmHg"},
+    {"deg", SW_KIND_ANGLE, 1, 1, "degree"},
+    {"degree", SW_KIND_ANGLE, 1, 1, "degree"},
+    {"degrees", SW_KIND_ANGLE, 1, 1, "degree"},
+    {"\xc2\xb0", SW_KIND_ANGLE, 1, 1, "degree"},
+    {"rad", SW_KIND_ANGLE, 180, PI, "radian"},
+    {"mrad", SW_KIND_ANGLE, 0.18, PI, "milliradian"},
+    {"arcmin", SW_KIND_ANGLE, 1, 60, "arcmin"},
+    {"arcsec", SW_KIND_ANGLE, 1, 3600, "arcsec"},
+    {"mm/m", SW_KIND_SLOPE, 1, 1, "millimeter / meter"},
+    {"um/m", SW_KIND_SLOPE, 1, 1000, "micrometer / meter"},
+    {"in/ft", SW_KIND_SLOPE, 1000, 12, "inch / foot"},
+    {"thou/ft", SW_KIND_SLOPE, 1, 12, "1|1000 inch / foot"},
+    {"mm/N", SW_KIND_COMPLIANCE, 1, 1, "millimeter / newton"},
+    {"um/N", SW_KIND_COMPLIANCE, 1, 1000, "micrometer / newton"},
+    {"mm/kN", SW_KIND_COMPLIANCE, 1, 1000, "micrometer / newton"},
+    {"um/kN", SW_KIND_COMPLIANCE, 1, 1e6, "micrometer / kilonewton"},
+};
+
+#define UNITS_LISTED (sizeof units_listed / sizeof units_listed[0])
+
+#endif

@@ -1,0 +1,141 @@
+# SPDX-License-Identifier: GPL-3.0-or-later
+#
+# The tests. Folders mirror lib/; "make check" runs the C suite, then the
+# scripts. Names of tests stay different when .sh is cut off.
+
+TEST_EXTENSIONS = .sh
+SH_LOG_COMPILER = $(SHELL)
+
+AM_TESTS_ENVIRONMENT = \
+	srcdir='$(abs_top_srcdir)'; export srcdir; \
+	builddir='$(abs_top_builddir)'; export builddir; \
+	STRAPWISE='$(abs_top_builddir)/strapwise$(EXEEXT)'; export STRAPWISE; \
+	CK_DEFAULT_TIMEOUT=120; export CK_DEFAULT_TIMEOUT; \
+	AWK='$(AWK)'; CC='$(CC)'; CFLAGS='$(CFLAGS)'; LDFLAGS='$(LDFLAGS)'; \
+	MAKE='$(MAKE)'; NM='$(NM)'; PKG_CONFIG='$(PKG_CONFIG)'; \
+	PYTHON='$(PYTHON)'; \
+	export AWK CC CFLAGS LDFLAGS MAKE NM PKG_CONFIG PYTHON;
+
+C_TESTS = \
+	tests/base/test_number \
+	tests/base/test_units \
+	tests/base/test_units_oracle \
+	tests/base/test_words \
+	tests/base/test_field \
+	tests/base/test_status \
+	tests/base/test_root \
+	tests/fastener/test_thread \
+	tests/fastener/test_grade \
+	tests/fastener/test_lubrication \
+	tests/fastener/test_torque \
+	tests/fastener/test_chart \
+	tests/clamp/test_seat \
+	tests/clamp/test_strap \
+	tests/clamp/test_ask \
+	tests/clamp/test_matters
+
+if HAVE_CHECK
+check_PROGRAMS += $(C_TESTS)
+TESTS += $(C_TESTS)
+else
+TESTS += tests/no-check.sh
+endif
+
+TESTS += \
+	tests/header.sh \
+	tests/symbols.sh \
+	tests/installed.sh \
+	tests/locale.sh \
+	tests/bad-tables/run.sh \
+	tests/cli/run.sh
+
+if HAVE_PYTHON
+TESTS += tests/python.sh
+endif
+
+TEST_LIBS = libstrapwise.la $(CHECK_LIBS)
+TEST_CPPFLAGS = $(AM_CPPFLAGS) $(CHECK_CFLAGS)
+
+tests_base_test_number_SOURCES = tests/base/test_number.c
+tests_base_test_number_CPPFLAGS = $(TEST_CPPFLAGS)
+tests_base_test_number_LDADD = $(TEST_LIBS)
+tests_base_test_units_SOURCES = tests/base/test_units.c
+tests_base_test_units_CPPFLAGS = $(TEST_CPPFLAGS)
+tests_base_test_units_LDADD = $(TEST_LIBS)
+tests_base_test_units_oracle_SOURCES = tests/base/test_units_oracle.c
+tests_base_test_units_oracle_CPPFLAGS = $(TEST_CPPFLAGS)
+tests_base_test_units_oracle_LDADD = $(TEST_LIBS)
+tests_base_test_words_SOURCES = tests/base/test_words.c
+tests_base_test_words_CPPFLAGS = $(TEST_CPPFLAGS)
+tests_base_test_words_LDADD = $(TEST_LIBS)
+tests_base_test_field_SOURCES = tests/base/test_field.c
+tests_base_test_field_CPPFLAGS = $(TEST_CPPFLAGS)
+tests_base_test_field_LDADD = $(TEST_LIBS)
+tests_fastener_test_thread_SOURCES = tests/fastener/test_thread.c
+tests_fastener_test_thread_CPPFLAGS = $(TEST_CPPFLAGS)
+tests_fastener_test_thread_LDADD = $(TEST_LIBS)
+tests_fastener_test_grade_SOURCES = tests/fastener/test_grade.c
+tests_fastener_test_grade_CPPFLAGS = $(TEST_CPPFLAGS)
+tests_fastener_test_grade_LDADD = $(TEST_LIBS)
+tests_fastener_test_lubrication_SOURCES = tests/fastener/test_lubrication.c
+tests_fastener_test_lubrication_CPPFLAGS = $(TEST_CPPFLAGS)
+tests_fastener_test_lubrication_LDADD = $(TEST_LIBS)
+tests_fastener_test_torque_SOURCES = tests/fastener/test_torque.c
+tests_fastener_test_torque_CPPFLAGS = $(TEST_CPPFLAGS)
+tests_fastener_test_torque_LDADD = $(TEST_LIBS)
+tests_fastener_test_chart_SOURCES = tests/fastener/test_chart.c
+tests_fastener_test_chart_CPPFLAGS = $(TEST_CPPFLAGS)
+tests_fastener_test_chart_LDADD = $(TEST_LIBS)
+tests_clamp_test_strap_SOURCES = tests/clamp/test_strap.c
+tests_clamp_test_strap_CPPFLAGS = $(TEST_CPPFLAGS)
+tests_clamp_test_strap_LDADD = $(TEST_LIBS)
+tests_clamp_test_ask_SOURCES = tests/clamp/test_ask.c
+tests_clamp_test_ask_CPPFLAGS = $(TEST_CPPFLAGS)
+tests_clamp_test_ask_LDADD = $(TEST_LIBS)
+tests_clamp_test_matters_SOURCES = tests/clamp/test_matters.c
+tests_clamp_test_matters_CPPFLAGS = $(TEST_CPPFLAGS)
+tests_clamp_test_matters_LDADD = $(TEST_LIBS)
+
+tests_base_test_status_SOURCES = tests/base/test_status.c
+tests_base_test_status_CPPFLAGS = \
+	$(TEST_CPPFLAGS) -DPACKAGE_VERSION_TEXT='"$(PACKAGE_VERSION)"'
+tests_base_test_status_LDADD = $(TEST_LIBS)
+
+# Not exported, so compiled into their tests.
+tests_base_test_root_SOURCES = tests/base/test_root.c lib/base/root.c
+tests_base_test_root_CPPFLAGS = \
+	$(TEST_CPPFLAGS) -I$(top_srcdir)/lib $(GSL_CFLAGS)
+tests_base_test_root_LDADD = $(CHECK_LIBS) $(GSL_LIBS)
+tests_clamp_test_seat_SOURCES = tests/clamp/test_seat.c lib/clamp/seat.c
+tests_clamp_test_seat_CPPFLAGS = $(TEST_CPPFLAGS) -I$(top_srcdir)/lib
+tests_clamp_test_seat_LDADD = $(CHECK_LIBS)
+
+EXTRA_DIST += \
+	tests/common.h \
+	tests/near.h \
+	tests/random.h \
+	tests/values.h \
+	tests/base/units_list.h \
+	tests/clamp/strap_question.h \
+	tests/exported-symbols.txt \
+	tests/header.sh \
+	tests/symbols.sh \
+	tests/installed.sh \
+	tests/locale.sh \
+	tests/no-check.sh \
+	tests/python.sh
+
+# Folders of data are taken whole, from the source tree alone: in EXTRA_DIST
+# they would bring along what the tests left in the build tree.
+TEST_FOLDERS = \
+	tests/bad-tables tests/cases tests/cli tests/fuzz tests/python \
+	tests/reference tests/values
+
+dist-hook:
+	for folder in $(TEST_FOLDERS); do \
+	  $(MKDIR_P) "$(distdir)/$$folder" && \
+	  cp -R "$(srcdir)/$$folder/." "$(distdir)/$$folder/" || exit 1; \
+	  chmod -R u+w "$(distdir)/$$folder"; \
+	  find "$(distdir)/$$folder" \( -name '*.log' -o -name '*.trs' \
+	    -o -name __pycache__ \) -prune -exec rm -rf {} + ; \
+	done
