@@ -136,7 +136,10 @@ SW_API int sw_status_count(void);
       "memory or by common practice, without a source")                        \
     X(SW_WARN_UNUSED_INPUT, 21, "unused_input",                                \
       "a value was given that nothing here uses, such as a radius for a flat " \
-      "nose or a lubrication beside a nut factor")
+      "nose or a lubrication beside a nut factor")                             \
+    X(SW_WARN_SEAT_TILT_ASSUMED, 22, "seat_tilt_assumed",                      \
+      "how far the spherical pair may tilt is from memory, without a source: " \
+      "ask its maker")
 /** @endcond */
 
 /** Bits of a result's `warnings`. */

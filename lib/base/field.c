@@ -51,6 +51,14 @@ const sw_field *sw_field_named(int structure, const char *name)
     return i < 0 ? NULL : &list[structure][i];
 }
 
+void sw__cite(char *text, size_t room, const char *source, const char *edition)
+{
+    sw__line line = sw__line_start(text, room);
+    sw__line_add(&line, source);
+    sw__line_add(&line, edition[0] ? " " : "");
+    sw__line_add(&line, edition);
+}
+
 int sw__is_hearsay(const char *status)
 {
     return strcmp(status, "memory") == 0 || strcmp(status, "practice") == 0;
@@ -119,12 +127,19 @@ void sw__spoil(void *out, int structure, int status)
     memcpy(out, &status, sizeof status);
 }
 
-sw_assumption sw__assumed(const void *in, int structure, uint64_t assumed,
-                          int index, sw_error *err)
+sw_assumption sw__no_assumption(int status)
 {
     sw_assumption a;
     memset(&a, 0, sizeof a);
+    a.status = status;
     a.value = a.low = a.high = NAN;
+    return a;
+}
+
+sw_assumption sw__assumed(const void *in, int structure, uint64_t assumed,
+                          int index, sw_error *err)
+{
+    sw_assumption a = sw__no_assumption(SW_OK);
     int bit = -1;
     for (int i = 0; index >= 0 && list[structure][i].name && bit < 0; i++)
         if (assumed >> i & 1 && index-- == 0)

@@ -42,6 +42,9 @@ static inline int sw__is_set(double value) { return value != SW_UNSET; }
 /* Copies with a cut at room - 1, always terminated. */
 void sw__copy(char *to, size_t room, const char *from);
 
+/* "source edition" */
+void sw__cite(char *text, size_t room, const char *source, const char *edition);
+
 /* Whether a table row has no source behind it: "memory", "practice". */
 int sw__is_hearsay(const char *status);
 
@@ -70,6 +73,8 @@ uint64_t sw__seal(const void *in, int structure, uint64_t assumed);
 
 /* The bit of a field in `assumed`. */
 uint64_t sw__bit(int structure, const char *name);
+
+sw_assumption sw__no_assumption(int status);
 
 /* Takes a default for an open field and notes it; a default that is itself
  * open (SW_UNSET, "") changes nothing. */

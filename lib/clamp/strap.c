@@ -158,6 +158,9 @@ static void set_warnings(const sw__strap_full *full,
         w |= SW_WARN_STRAP_WALKS;
     if (in->seat == SW_SEAT_SPHERICAL && fabs(g->theta) > g->permitted)
         w |= SW_WARN_SEAT_ANGLE;
+    if (in->seat == SW_SEAT_SPHERICAL && fabs(g->theta) > level &&
+        in->assumed & sw__bit(SW_STRUCT_STRAP_IN, "permitted_tilt_deg"))
+        w |= SW_WARN_SEAT_TILT_ASSUMED;
     if (fabs(in->tilt_deg) > COMPARED_TO_DEG)
         w |= SW_WARN_TILT_LARGE;
     if (f->seat.on_rim)

@@ -351,10 +351,7 @@ sw_assumption sw_strap_assumed(const sw_strap_in *in, int index, sw_error *err)
     const int status = in ? sw__strap_open(in, &full, err)
                           : sw__fail_null(err, "in");
     if (status)
-        return (sw_assumption){.status = status,
-                               .value = NAN,
-                               .low = NAN,
-                               .high = NAN};
+        return sw__no_assumption(status);
     sw_assumption a = sw__assumed(&full.in, SW_STRUCT_STRAP_IN,
                                   full.in.assumed, index, err);
     sw__describe_friction(&a, &full.question);

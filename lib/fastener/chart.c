@@ -154,10 +154,7 @@ sw_assumption sw_chart_assumed(const sw_chart_in *in, int index, sw_error *err)
     const int status =
         in ? solve(in, &full, &out, err) : sw__fail_null(err, "in");
     if (status)
-        return (sw_assumption){.status = status,
-                               .value = NAN,
-                               .low = NAN,
-                               .high = NAN};
+        return sw__no_assumption(status);
     sw_assumption a =
         sw__assumed(&full, SW_STRUCT_CHART_IN, full.assumed, index, err);
     sw_torque_in question;

@@ -79,10 +79,7 @@ sw_grade_out sw_grade(const char *grade, double nominal_mm, sw_error *err)
         g.tensile_MPa = row->tensile_MPa;
         if (sw__is_hearsay(row->status))
             g.warnings |= SW_WARN_TABLE_FROM_MEMORY;
-        sw__line line = sw__line_start(g.source, sizeof g.source);
-        sw__line_add(&line, row->source);
-        sw__line_add(&line, row->edition[0] ? " " : "");
-        sw__line_add(&line, row->edition);
+        sw__cite(g.source, sizeof g.source, row->source, row->edition);
         return g;
     }
     sw__spoil(&g, SW_STRUCT_GRADE_OUT, fail_grade(err, grade, nominal_mm));

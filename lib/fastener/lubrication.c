@@ -67,10 +67,7 @@ sw_lubrication_out sw_lubrication(const char *key, sw_error *err)
         l.mu_high = row->mu_high;
         if (sw__is_hearsay(row->status))
             l.warnings |= SW_WARN_TABLE_FROM_MEMORY;
-        sw__line line = sw__line_start(l.source, sizeof l.source);
-        sw__line_add(&line, row->source);
-        sw__line_add(&line, row->edition[0] ? " " : "");
-        sw__line_add(&line, row->edition);
+        sw__cite(l.source, sizeof l.source, row->source, row->edition);
         return l;
     }
     sw__spoil(&l, SW_STRUCT_LUBRICATION_OUT, fail_lubrication(err, key));

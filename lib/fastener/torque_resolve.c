@@ -149,10 +149,7 @@ sw_assumption sw_torque_assumed(const sw_torque_in *in, int index,
         full = *in;
     status = in ? sw_torque_resolve(&full, err) : sw__fail_null(err, "in");
     if (status)
-        return (sw_assumption){.status = status,
-                               .value = NAN,
-                               .low = NAN,
-                               .high = NAN};
+        return sw__no_assumption(status);
     sw_assumption a =
         sw__assumed(&full, SW_STRUCT_TORQUE_IN, full.assumed, index, err);
     sw__describe_friction(&a, &full);

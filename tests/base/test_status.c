@@ -161,6 +161,10 @@ static uint32_t provoke_warning(uint32_t bit)
     case SW_WARN_TABLE_FROM_MEMORY:
         SET(t.thread, "M14");
         return sw_torque(&t, &err).warnings;
+    case SW_WARN_SEAT_TILT_ASSUMED:
+        s.seat = SW_SEAT_SPHERICAL;
+        s.tilt_deg = 1;
+        break;
     case SW_WARN_UNUSED_INPUT:
         s.nose = SW_NOSE_BALL;
         s.nose_radius_mm = 10;

@@ -232,6 +232,50 @@ START_TEST(refuses)
 }
 END_TEST
 
+/* The nearest spelling is offered: by hand, the least number of letters put in,
+ * left out or exchanged, capitals being no difference; fewer than three, and
+ * fewer than would make any short name out of any other. */
+START_TEST(nearest)
+{
+    static const struct {
+        const char *name;
+        int kind;
+        const char *offered; /* NULL: none */
+    } row[] = {
+        {"mmm", SW_KIND_LENGTH, "mm"},
+        {"micrn", SW_KIND_LENGTH, "micron"},
+        {"mikron", SW_KIND_LENGTH, "micron"},
+        {"MICRON", SW_KIND_LENGTH, "micron"},
+        {"mikrn", SW_KIND_LENGTH, "micron"},
+        {"furlong", SW_KIND_LENGTH, NULL},
+        {"lbft", SW_KIND_FORCE, "lbf"},
+        {"klbg", SW_KIND_FORCE, "klbf"},
+        {"lfb", SW_KIND_FORCE, NULL},
+        {"KN", SW_KIND_FORCE, "kN"},
+        {"dgeree", SW_KIND_ANGLE, "degree"},
+        {"degreess", SW_KIND_ANGLE, "degrees"},
+        {"arcmn", SW_KIND_ANGLE, "arcmin"},
+        {"in-lbff", SW_KIND_TORQUE, "in-lbf"},
+        {"kgf.cn", SW_KIND_TORQUE, "kgf.cm"},
+        {"inhg", SW_KIND_PRESSURE, "inHg"},
+        {"N/mm3", SW_KIND_PRESSURE, "N/mm2"},
+        {"mm/k", SW_KIND_SLOPE, "mm/m"},
+    };
+    for (size_t i = 0; i < sizeof row / sizeof row[0]; i++) {
+        sw_error err;
+        const sw_quantity_out q =
+            sw_unit_factor(row[i].name, row[i].kind, "x", &err);
+        must(q.status == SW_ERR_UNIT, "%s", row[i].name);
+        const char *said = strstr(err.message, "nearest is ");
+        if (row[i].offered)
+            must(said && strcmp(said + 11, row[i].offered) == 0, "%s: %s",
+                 row[i].name, err.message);
+        else
+            must(!said, "%s: %s", row[i].name, err.message);
+    }
+}
+END_TEST
+
 START_TEST(arguments)
 {
     static const int none[] = {0, -1, SW_KIND_COUNT + 1, 1000};
@@ -345,6 +389,6 @@ END_TEST
 int main(void)
 {
     return RUN_TESTS("units", definitions, published, level_makers,
-                     none_forgotten, reads, refuses, arguments, long_text,
-                     very_long_text, proportional, own_units);
+                     none_forgotten, reads, refuses, nearest, arguments,
+                     long_text, very_long_text, proportional, own_units);
 }

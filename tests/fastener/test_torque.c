@@ -497,6 +497,51 @@ START_TEST(lubrication)
 }
 END_TEST
 
+/* Beside an assumed nut factor stands its range, and beside the friction
+ * behind it what the ends of that range leave of it. */
+START_TEST(friction_ranges)
+{
+    sw_torque_in in = question("M12");
+    in.preload_N = 20000;
+    double low = 0, high = 0;
+    sw_error err;
+    int seen = 0;
+    for (int i = 0;; i++) {
+        const sw_assumption a = sw_torque_assumed(&in, i, &err);
+        if (a.status)
+            break;
+        if (strcmp(a.name, "nut_factor") == 0) {
+            near(a.value, 0.2, 0, 0);
+            low = a.low;
+            high = a.high;
+            seen++;
+        } else if (strncmp(a.name, "mu_", 3) == 0) {
+            sw_torque_in end = question("M12");
+            end.preload_N = 20000;
+            end.nut_factor = low;
+            near(a.low, good("low", &end).mu_thread, 0, 1e-12);
+            end.nut_factor = high;
+            near(a.high, good("high", &end).mu_thread, 0, 1e-12);
+            seen++;
+        }
+    }
+    ck_assert_int_eq(seen, 3);
+    /* Mechanical Engineering Design 9th ed., as in tables/lubrication.csv */
+    near(low, 0.12, 0, 0);
+    near(high, 0.30, 0, 0);
+    SET(in.lubrication, "mu-class-b"); /* VDI 2230, table A5 */
+    for (int i = 0;; i++) {
+        const sw_assumption a = sw_torque_assumed(&in, i, &err);
+        if (a.status)
+            break;
+        if (strncmp(a.name, "mu_", 3) == 0) {
+            near(a.low, 0.08, 0, 0);
+            near(a.high, 0.16, 0, 0);
+        }
+    }
+}
+END_TEST
+
 START_TEST(judged)
 {
     sw_torque_in in = question("M12");
@@ -624,5 +669,5 @@ int main(void)
                      shigley_nut_factors, nut_factor_of_friction, flank_vectors,
                      frictionless, inverse, shares, scaling, forms,
                      use_of_yield, torsion, split, turn, header_example,
-                     lubrication, judged, refused);
+                     lubrication, friction_ranges, judged, refused);
 }
