@@ -54,7 +54,8 @@ static const command list[] = {
     {.name = "strap",
      .purpose = "one strap clamp: force at the toe and pull on the part",
      .usage = "--thread THREAD (--preload FORCE | --torque TORQUE) "
-              "--stud-to-toe LENGTH --stud-to-heel LENGTH [options]",
+              "--stud-to-toe LENGTH --stud-to-heel LENGTH (--part-height "
+              "LENGTH --heel-height LENGTH | --tilt ANGLE) [options]",
      .text = "Everything else has a default, and the answer lists which ones "
              "entered. Backwards:\n"
              "  --find tilt    tilts that keep a side pull or a toe error "
@@ -63,7 +64,7 @@ static const command list[] = {
              "  --find torque  torque for a toe force\n",
      .example = "strapwise strap --thread M12 --torque 20N.m "
                 "--stud-to-toe 30mm --stud-to-heel 60mm --part-height 40mm "
-                "--heel-height 45mm",
+                "--heel-height 41mm --nose round",
      .topic = "strap",
      .more = " find side_pull_N toe_error_pct vial_mm_per_m basis toe_force_N "
              "assumed",

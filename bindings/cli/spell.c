@@ -102,6 +102,7 @@ static const struct {
     {"permitted_tilt_deg", "tilt the spherical pair takes up"},
     {"thread_play_deg", "tilt of the nut on its thread, for the range"},
     {"slot_clearance_mm", "way the nut can move along the strap"},
+    {"stud_end_mm", "stud standing out over the nut, for the highest point"},
     {"seat", "what lies between nut and strap"},
     {"nose", "underside of the toe"},
     {"heel", "what the heel stands on"},

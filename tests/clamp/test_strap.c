@@ -1066,9 +1066,12 @@ static void check_warnings(const char *what, const sw_strap_in *in,
     warns(what, out, SW_WARN_STRAP_WALKS, out->unheld_N != 0);
     warns(what, out, SW_WARN_HEIGHTS_ASSUMED,
           in->part_height_mm == SW_UNSET && in->stud_length_mm == SW_UNSET);
-    if (tilt > 1e-6 || tilt == 0)
+    if (tilt > 1e-6 || tilt == 0) {
         warns(what, out, SW_WARN_PLAY_COVERS_TILT,
               flat && tilt > 0 && tilt <= full->thread_play_deg);
+        warns(what, out, SW_WARN_SEAT_TILT_ASSUMED,
+              !flat && tilt > 0 && in->permitted_tilt_deg == SW_UNSET);
+    }
     if (full->nose == SW_NOSE_BALL && full->heel == SW_HEEL_SCREW)
         warns(what, out, SW_WARN_STUD_NEAR_HEEL,
               full->stud_to_toe_mm > full->stud_to_heel_mm);
