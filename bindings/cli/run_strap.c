@@ -13,6 +13,25 @@ static void find_json(json *j, request *r, answer *found)
     json_close(j, '}');
 }
 
+/* What each open value can do to the answer, in the order of "assumed". */
+static void json_matters(json *j, const sw_strap_in *in)
+{
+    json_open(j, "matters", '[');
+    for (int i = 0;; i++) {
+        const sw_matter_out m = sw_strap_matters(in, i, NULL);
+        if (m.status)
+            break;
+        json_open(j, NULL, '{');
+        json_text(j, "name", m.name);
+        json_number(j, "toe_low_N", m.toe_low_N);
+        json_number(j, "toe_high_N", m.toe_high_N);
+        json_number(j, "pull_low_N", m.pull_low_N);
+        json_number(j, "pull_high_N", m.pull_high_N);
+        json_close(j, '}');
+    }
+    json_close(j, ']');
+}
+
 int run_strap(request *r, page *p)
 {
     answer found, a;
@@ -31,6 +50,7 @@ int run_strap(request *r, page *p)
         if (find)
             find_json(&j, r, &found);
         json_assumed(&j, r->topic, &r->question, r);
+        json_matters(&j, &r->question.in.strap);
         json_not_checked(&j, r->topic);
         json_warnings(&j, "warnings", r->warnings);
         json_end(&j);
