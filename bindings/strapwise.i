@@ -184,7 +184,8 @@ static int sw_take_word(const char *word, int list, int *value,
 
 /* numbers */
 
-%typemap(out) int sw_strap_resolve, int sw_torque_resolve {
+%typemap(out) int sw_chart_resolve, int sw_strap_resolve,
+              int sw_torque_resolve {
     %set_output(SW_NONE);
 }
 

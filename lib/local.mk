@@ -30,9 +30,9 @@ libstrapwise_la_SOURCES = \
 	lib/clamp/strap_fields.c \
 	lib/clamp/strap_resolve.h lib/clamp/strap_resolve.c \
 	lib/clamp/strap_unused.c \
-	lib/clamp/strap_geometry.c \
+	lib/clamp/strap_geometry.h lib/clamp/strap_geometry.c \
 	lib/clamp/strap_band.h lib/clamp/strap_band.c \
-	lib/clamp/strap.c \
+	lib/clamp/strap.h lib/clamp/strap.c \
 	lib/clamp/ask_tilt.c \
 	lib/clamp/ask.c \
 	lib/clamp/matters.c

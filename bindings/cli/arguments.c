@@ -28,7 +28,8 @@ static int unknown_option(request *r, const char *name)
     if (is_hidden(r, name))
         return complain(BAD_INPUT, r->command->name, name,
                         ": no option of this topic; strapwise help tells "
-                        "which topic asks what", (char *)NULL);
+                        "which topic asks what",
+                        (char *)NULL);
 
     page line = {0};
     /* typed with the dashes of an option, so quotes would only be in the way;
@@ -186,8 +187,7 @@ static int take_designation(request *r, page *designation)
 {
     if (!designation->length)
         return DONE;
-    const slot s =
-        topic_input(r->topic, &r->question, r->command->positional);
+    const slot s = topic_input(r->topic, &r->question, r->command->positional);
     option *o = request_option(r, "--thread", strlen("--thread"));
     if (o && o->given++)
         return complain(BAD_INPUT, r->command->name, "thread: given twice",

@@ -55,8 +55,8 @@ static int bound(case_line *c, const char *name, char sign, const char *text,
     if (!case_number(text, &limit))
         return case_malformed(c, text, "is not a number");
     copy_cut(wanted + 1, sizeof wanted - 1, text);
-    const int holds = is_known(got) && (sign == '<' ? got <= limit
-                                                    : got >= limit);
+    const int holds =
+        is_known(got) && (sign == '<' ? got <= limit : got >= limit);
     if (!holds)
         number_differs(c, name, wanted, got, -1);
     return DONE;
@@ -158,8 +158,8 @@ static void check_spoiled(case_line *c)
         if (!s.field)
             return;
         if (s.field->type == SW_FIELD_NUMBER && !isnan(slot_number(s)))
-            number_differs(c, s.field->name, "nan on an error",
-                           slot_number(s), -1);
+            number_differs(c, s.field->name, "nan on an error", slot_number(s),
+                           -1);
     }
 }
 
@@ -196,10 +196,10 @@ int case_check(case_line *c, int at)
     for (; at < c->parts && c->part[at][0] != '#' && !status; at++) {
         expectations++;
         if (wants_error)
-            status = expectations == 1
-                         ? check_error(c, c->part[at] + 1)
-                         : case_malformed(c, c->part[at],
-                                          "stands after an error");
+            status =
+                expectations == 1
+                    ? check_error(c, c->part[at] + 1)
+                    : case_malformed(c, c->part[at], "stands after an error");
         else if (!failed)
             status = check_part(c, c->part[at]);
     }

@@ -55,9 +55,8 @@ static int take(case_line *c, char *part)
     if (!known)
         return case_malformed(c, part, "names no input of this topic");
     if (s.field->type == SW_FIELD_TEXT)
-        return slot_set_text(s, text)
-                   ? DONE
-                   : case_malformed(c, part, "is too long");
+        return slot_set_text(s, text) ? DONE
+                                      : case_malformed(c, part, "is too long");
     if (s.field->type == SW_FIELD_WORD) {
         const int word = sw_word_value(s.field->words, text);
         double number = 0;

@@ -104,15 +104,14 @@ static int run_file(const char *name, page *report, tally *count)
     case_line *c = calloc(1, sizeof *c);
     const tally before = *count;
     if (!status && (!c || text.failed))
-        status = complain(NOT_FINISHED, "cases", "out of memory",
-                          (char *)NULL);
+        status = complain(NOT_FINISHED, "cases", "out of memory", (char *)NULL);
     if (!status) {
         c->file = name;
         c->report = report;
         if (text.text)
             status = run_text(c, &text, count);
-        if (!status && count->passed + count->failed ==
-                           before.passed + before.failed) {
+        if (!status &&
+            count->passed + count->failed == before.passed + before.failed) {
             c->line = 1;
             status = case_malformed(c, NULL, "there is no case in this file");
         }
@@ -146,13 +145,14 @@ int run_cases(request *r, page *p)
     tally count = {0, 0};
     int status = DONE;
     if (!r->files)
-        return complain(BAD_INPUT, "cases", "FILE: missing; name the files to "
-                                            "recompute", (char *)NULL);
+        return complain(BAD_INPUT, "cases",
+                        "FILE: missing; name the files to "
+                        "recompute",
+                        (char *)NULL);
     for (int i = 0; i < r->files && !status; i++)
         status = run_file(r->file[i], &report, &count);
     if (!status && report.failed)
-        status = complain(NOT_FINISHED, "cases", "out of memory",
-                          (char *)NULL);
+        status = complain(NOT_FINISHED, "cases", "out of memory", (char *)NULL);
     if (!status && r->json) {
         count_json(p, &report, count);
     } else if (!status) {

@@ -36,7 +36,7 @@ void page_add_n(page *p, const char *text, size_t n);
 void page_number(page *p, double value, int digits);
 /* a fixed number of decimals */
 void page_fixed(page *p, double value, int decimals);
-/* blanks up to a column of the current line, one at least */
+/* blanks up to a column of this line, or of a new one when it is past it */
 void page_tab(page *p, size_t column);
 /* breaks the text since `start` into lines, the later ones indented */
 void page_wrap(page *p, size_t start, size_t indent);
@@ -51,13 +51,13 @@ size_t columns(const char *text, size_t bytes);
 typedef struct command command;
 
 typedef struct {
-    char name[48];         /* "--stud-to-toe" */
-    const char *also;      /* another spelling, or NULL */
-    slot slot;             /* where the value goes, or ... */
-    const char **text;     /* ... a text that is kept as it is, or ... */
-    int *flag;             /* ... no value at all */
-    const char *shape;     /* what the value looks like, for --help */
-    const char *what;      /* one line for --help */
+    char name[48];     /* "--stud-to-toe" */
+    const char *also;  /* another spelling, or NULL */
+    slot slot;         /* where the value goes, or ... */
+    const char **text; /* ... a text that is kept as it is, or ... */
+    int *flag;         /* ... no value at all */
+    const char *shape; /* what the value looks like, for --help */
+    const char *what;  /* one line for --help */
     int given;
 } option;
 
@@ -71,10 +71,10 @@ typedef struct {
     int options;
     int json, strict, replace, help, csv, assumed;
     const char *units, *output, *find, *series;
-    int us;             /* from units: US units first */
-    const char **file;  /* words without dashes, where they are file names */
+    int us;            /* from units: US units first */
+    const char **file; /* words without dashes, where they are file names */
     int files;
-    uint32_t warnings;  /* of the answer, for --strict */
+    uint32_t warnings; /* of the answer, for --strict */
 } request;
 
 void request_options(request *r, const command *c);
@@ -114,13 +114,13 @@ int output_refused(const char *who, const char *output, int replace);
 
 struct command {
     const char *name;
-    const char *purpose; /* one line */
-    const char *usage;   /* after "strapwise NAME" */
-    const char *text;    /* a few lines more, or "" */
-    const char *example; /* one real command */
-    const char *topic;   /* library topic whose fields are the options */
-    const char *more;    /* plain arguments that are options too */
-    const char *hidden;  /* fields that are no options here */
+    const char *purpose;    /* one line */
+    const char *usage;      /* after "strapwise NAME" */
+    const char *text;       /* a few lines more, or "" */
+    const char *example;    /* one real command */
+    const char *topic;      /* library topic whose fields are the options */
+    const char *more;       /* plain arguments that are options too */
+    const char *hidden;     /* fields that are no options here */
     const char *positional; /* "thread": field filled from words without
                                dashes, "file": file names, "": none */
     int (*run)(request *r, page *p);

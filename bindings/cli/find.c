@@ -58,6 +58,7 @@ static sw_assumption assumption(const char *name, const char *unit,
 }
 
 #define VIAL_MM_PER_M 0.02
+#define TILT_SOUGHT_DEG 10.0
 #define VIAL_MOST 20.0 /* divisions: no vial is longer */
 
 sw_assumption find_assumed(const request *r, int index)
@@ -129,8 +130,9 @@ static int check(const request *r)
         return DONE;
     }
     if (!request_given(r, "--toe-force"))
-        return refuse(r, "--toe-force", ": missing; give the toe force wanted "
-                                        "(--toe-force 6kN)");
+        return refuse(r, "--toe-force",
+                      ": missing; give the toe force wanted "
+                      "(--toe-force 6kN)");
     return DONE;
 }
 
@@ -207,14 +209,17 @@ static void say_tilt(page *p, const request *r, const sw_tilt_out *t)
     page_add(p, " (heel high is positive)\n");
     page_wrap(p, start, 0);
     say_ends(p, "tilt", t->tilt_low_deg, t->tilt_high_deg, 2, "deg");
+    if (t->tilt_low_deg <= -TILT_SOUGHT_DEG ||
+        t->tilt_high_deg >= TILT_SOUGHT_DEG)
+        say_entry(p, "", "10 deg is as far as was looked, not a limit found");
     start = say_label(p, "heel over level");
     say_length_range(p, r->us, t->heel_low_mm, t->heel_high_mm);
     say_done(p, start);
     say_ends(p, "slope", t->slope_low_mm_per_m, t->slope_high_mm_per_m, 1,
              "mm/m");
     if (fmin(fabs(t->divisions_low), fabs(t->divisions_high)) <= VIAL_MOST)
-        say_ends(p, "on the level's vial", t->divisions_low,
-                 t->divisions_high, 1, "divisions");
+        say_ends(p, "on the level's vial", t->divisions_low, t->divisions_high,
+                 1, "divisions");
     else
         say_entry(p, "on the level's vial",
                   "both ends are off the vial; use the heel height");

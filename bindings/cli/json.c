@@ -46,8 +46,8 @@ static void string(json *j, const char *text)
             page_add(j->page, "\\");
             page_add_n(j->page, c, 1);
         } else if (byte < 0x20) {
-            const char escape[] = {'\\', 'u', '0', '0', hex[byte >> 4],
-                                   hex[byte & 15]};
+            const char escape[] = {'\\',           'u',           '0', '0',
+                                   hex[byte >> 4], hex[byte & 15]};
             page_add_n(j->page, escape, sizeof escape);
         } else if (n) {
             page_add_n(j->page, c, n);

@@ -18,31 +18,60 @@ static const struct {
 };
 
 static const char *const thread_keys[] = {
-    "designation",      "nominal_mm",      "pitch_mm",
-    "pitch_diameter_mm", "root_diameter_mm", "minor_diameter_mm",
-    "stress_area_mm2",  "across_flats_mm", "clearance_hole_mm",
-    NULL};
+    "designation",       "nominal_mm",
+    "pitch_mm",          "pitch_diameter_mm",
+    "root_diameter_mm",  "minor_diameter_mm",
+    "stress_area_mm2",   "across_flats_mm",
+    "clearance_hole_mm", NULL};
 
-static const char *const torque_keys[] = {
-    "thread",         "torque_Nm",    "torque_inlbf",  "torque_ftlbf",
-    "preload_N",      "preload_lbf",  "nut_factor",    "stretch_share",
-    "thread_share",   "seat_share",   "loosening_torque_Nm",
-    "yield_use",      "turn_from_snug_deg",
-    NULL};
+static const char *const torque_keys[] = {"thread",
+                                          "torque_Nm",
+                                          "torque_inlbf",
+                                          "torque_ftlbf",
+                                          "preload_N",
+                                          "preload_lbf",
+                                          "nut_factor",
+                                          "stretch_share",
+                                          "thread_share",
+                                          "seat_share",
+                                          "loosening_torque_Nm",
+                                          "yield_use",
+                                          "turn_from_snug_deg",
+                                          NULL};
 
-static const char *const strap_keys[] = {
-    "preload_N",         "lever_ratio",       "tilt_deg",
-    "toe_force_level_N", "toe_force_N",       "toe_force_low_N",
-    "toe_force_high_N",  "toe_force_error_pct", "side_load_on_strap_N",
-    "heel_side_N",       "side_pull_N",       "side_pull_low_N",
-    "side_pull_high_N",  "pull_direction",    "drag_N",
-    "drag_low_N",        "drag_high_N",       "net_part_force_N",
-    "net_part_angle_deg", "toe_friction_use", "heel_force_N",
-    "unheld_N",          "seat_offset_mm",    "nut_travel_mm",
-    "seat_state",        "stud_bending_Nm",   "foot_bending_Nm",
-    "stud_stress_MPa",   "strap_stress_MPa",  "strap_sag_mm",
-    "top_mm",            "band",
-    NULL};
+static const char *const strap_keys[] = {"preload_N",
+                                         "lever_ratio",
+                                         "tilt_deg",
+                                         "toe_force_level_N",
+                                         "toe_force_N",
+                                         "toe_force_low_N",
+                                         "toe_force_high_N",
+                                         "toe_force_error_pct",
+                                         "side_load_on_strap_N",
+                                         "heel_side_N",
+                                         "side_pull_N",
+                                         "side_pull_low_N",
+                                         "side_pull_high_N",
+                                         "pull_direction",
+                                         "drag_N",
+                                         "drag_low_N",
+                                         "drag_high_N",
+                                         "net_part_force_N",
+                                         "net_part_angle_deg",
+                                         "toe_friction_use",
+                                         "heel_force_N",
+                                         "unheld_N",
+                                         "seat_offset_mm",
+                                         "nut_travel_mm",
+                                         "seat_state",
+                                         "stud_bending_Nm",
+                                         "foot_bending_Nm",
+                                         "stud_stress_MPa",
+                                         "strap_stress_MPa",
+                                         "strap_sag_mm",
+                                         "top_mm",
+                                         "band",
+                                         NULL};
 
 static const char *const no_keys[] = {NULL};
 
@@ -81,8 +110,9 @@ static void key(json *j, request *r, const topic *t, answer *a,
     for (size_t i = 0; i < sizeof derived / sizeof derived[0]; i++)
         if (strcmp(derived[i].key, name) == 0) {
             const slot s = topic_output(t, a, derived[i].field);
-            json_number(j, name, in_unit(slot_number(s), derived[i].unit,
-                                         derived[i].kind));
+            json_number(
+                j, name,
+                in_unit(slot_number(s), derived[i].unit, derived[i].kind));
             return;
         }
     /* the thread as the table spells it, not as it was typed */
@@ -117,8 +147,7 @@ void json_assumed_one(json *j, const sw_assumption *a)
         json_number(j, "value", a->value);
     json_text(j, "unit", a->unit);
     /* no usual range is written as two equal ends */
-    const int range = is_known(a->low) && is_known(a->high) &&
-                      a->low < a->high;
+    const int range = is_known(a->low) && is_known(a->high) && a->low < a->high;
     json_number(j, "low", range ? a->low : SW_UNSET);
     json_number(j, "high", range ? a->high : SW_UNSET);
     json_text(j, "source", a->source);

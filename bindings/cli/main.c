@@ -87,8 +87,9 @@ int main(int argc, char **argv)
     if (help)
         word = argv[2];
     else if (word[0] == '-')
-        return complain(BAD_INPUT, "", "options come after the topic; "
-                                       "strapwise alone lists the topics",
+        return complain(BAD_INPUT, "",
+                        "options come after the topic; "
+                        "strapwise alone lists the topics",
                         (char *)NULL);
     const command *c = command_named(word);
     if (!c)

@@ -85,9 +85,12 @@ void page_tab(page *p, size_t column)
         return;
     const size_t at = line_start(p);
     size_t now = columns(p->text + at, p->length - at);
-    do
+    if (now >= column) { /* no room left: go on below */
+        page_add(p, "\n");
+        now = 0;
+    }
+    while (now++ < column)
         page_add(p, " ");
-    while (++now < column);
 }
 
 void page_wrap(page *p, size_t start, size_t indent)

@@ -60,6 +60,10 @@ int run_strap(request *r, page *p)
         say_find(p, r, &found);
     say_strap(p, r, &a.out.strap);
     say_warnings(p, own);
+    /* what matters is judged by the nominal answer; one that has none gets the
+     * plain list */
+    if (own & SW_WARN_NO_NOMINAL)
+        r->assumed = 1;
     if (!r->assumed)
         say_matters(p, r->us, &r->question.in.strap, a.out.strap.toe_force_N);
     say_assumed(p, r->us, r->assumed ? r->topic : NULL, &r->question, r);

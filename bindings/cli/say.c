@@ -17,7 +17,7 @@ double in_unit(double value, const char *unit, int kind)
 /* Four digits are enough, and parts of a newton only where they are few. */
 static void rounded(page *p, double value, const char *unit)
 {
-    page_number(p, fabs(value) < 9.95 ? round(value * 10) / 10 : round(value),
+    page_number(p, fabs(value) < 99.95 ? round(value * 10) / 10 : round(value),
                 4);
     page_add(p, KEEP);
     page_add(p, unit);
@@ -60,7 +60,9 @@ void say_force(page *p, int us, double N)
 static void ends(page *p, double low, double high, const char *unit)
 {
     const double most = fmax(fabs(low), fabs(high));
-    const int decimals = most < 10 ? 2 : most < 100 ? 1 : 0;
+    /* as fine as the nominal beside it, or it would seem to lie outside */
+    const int kilo = unit[0] == 'k';
+    const int decimals = kilo ? (most < 100 ? 2 : 1) : most < 99.95 ? 1 : 0;
     page_fixed(p, low, decimals);
     page_add(p, KEEP ".." KEEP);
     page_fixed(p, high, decimals);
@@ -79,7 +81,7 @@ void say_force_range(page *p, int us, double low, double high)
         say_force(p, us, low);
         return;
     }
-    const int kilo = most >= 1000;
+    const int kilo = most >= 10000;
     for (int half = 0; half < 2; half++) {
         page_add(p, half ? KEEP "(" : "");
         if ((half != 0) == (us != 0))

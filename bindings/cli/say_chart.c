@@ -22,10 +22,11 @@ static void three(page *p, double value)
     if (!is_known(value))
         page_add(p, "-");
     else
-        page_fixed(p, value, value < 0.9995   ? 3
-                             : value < 9.995 ? 2
-                             : value < 99.95 ? 1
-                                             : 0);
+        page_fixed(p, value,
+                   value < 0.9995  ? 3
+                   : value < 9.995 ? 2
+                   : value < 99.95 ? 1
+                                   : 0);
 }
 
 /* As say_torque_us(), with the zeros. */

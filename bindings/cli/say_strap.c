@@ -34,12 +34,12 @@ static void say_head(page *p, int us, const sw_strap_in *in,
         say_torque(p, us, s->torque_Nm);
     }
     page_add(p, ", ");
-    if (fabs(s->tilt_deg) < 0.005) {
+    if (fabs(s->tilt_deg) < 0.0005) {
         page_add(p, "level");
     } else {
         page_add(p, "heel" KEEP);
         page_add(p, s->tilt_deg > 0 ? "high by " : "LOW by ");
-        page_fixed(p, fabs(s->tilt_deg), 2);
+        page_fixed(p, fabs(s->tilt_deg), fabs(s->tilt_deg) < 0.05 ? 3 : 2);
         page_add(p, KEEP "deg");
     }
     page_wrap(p, start, 0);
@@ -66,8 +66,7 @@ static void say_forces(page *p, int us, const sw_strap_out *s)
     if (has_nominal(s) && fabs(s->toe_force_error_pct) >= 0.05) {
         page_add(p, "; this is ");
         page_fixed(p, fabs(s->toe_force_error_pct), 1);
-        page_add(p, s->toe_force_error_pct < 0 ? KEEP "% less"
-                                               : KEEP "% more");
+        page_add(p, s->toe_force_error_pct < 0 ? KEEP "% less" : KEEP "% more");
     }
     say_done(p, start);
 
@@ -133,10 +132,11 @@ static void say_drag(page *p, int us, const sw_strap_out *s)
         say_done(p, start);
         return;
     }
-    say_force(p, us, fabs(s->drag_N));
-    page_add(p, s->drag_N < 0 ? " to the left" : " to the right");
-    page_add(p, " of one who stands at the stud and faces the part; ");
+    say_force(p, us, s->drag_N);
+    page_add(p, ", within ");
     say_force_range(p, us, s->drag_low_N, s->drag_high_N);
+    page_add(p, ", to the right of one who stands at the stud and faces the "
+                "part");
     page_add(p, ". Hold the strap with a second spanner or a stop while the "
                 "nut is turned.");
     say_done(p, start);
@@ -147,7 +147,7 @@ static void say_drag(page *p, int us, const sw_strap_out *s)
         page_add(p, " at ");
         page_fixed(p, s->net_part_angle_deg, 0);
         page_add(p, KEEP "deg (0 toward the stud, 90 to the right, 180 "
-                    "away)");
+                         "away)");
     }
     page_add(p, ": ");
     say_percent(p, s->toe_friction_use);
@@ -186,8 +186,8 @@ static void say_seat(page *p, int us, const sw_strap_out *s)
     if (fabs(s->nut_travel_mm) >= 0.005) {
         page_add(p, "; it moves ");
         say_length(p, us, fabs(s->nut_travel_mm));
-        page_add(p, s->nut_travel_mm > 0 ? " toward the toe"
-                                         : " toward the heel");
+        page_add(p,
+                 s->nut_travel_mm > 0 ? " toward the toe" : " toward the heel");
     }
     say_done(p, start);
 }
@@ -197,11 +197,8 @@ static void say_stud(page *p, int us, const sw_strap_in *in,
 {
     const size_t start = say_label(p, "stud");
     if (!has_nominal(s)) {
-        page_add(p, "its bending is not told for a nut that does not turn");
-        say_done(p, start);
-        return;
-    }
-    if (s->stud_bending_Nm == 0 && s->foot_bending_Nm == 0) {
+        page_add(p, "bent the more the firmer the seat holds the nut: up to ");
+    } else if (s->stud_bending_Nm == 0 && s->foot_bending_Nm == 0) {
         page_add(p, "not bent; ");
     } else {
         page_add(p, "bent by ");
@@ -213,10 +210,12 @@ static void say_stud(page *p, int us, const sw_strap_in *in,
     say_stress(p, us, s->stud_stress_MPa);
     page_add(p, " with the tension");
     if (is_known(s->stud_yield_use)) {
-        page_add(p, ", and with the twist of tightening ");
+        page_add(p,
+                 has_nominal(s) ? ", and with the twist of tightening " : ", ");
         say_percent(p, s->stud_yield_use);
         page_add(p, " of the yield of ");
         say_grade(p, in->grade);
+        page_add(p, " at the root of its thread");
     }
     say_done(p, start);
 }
@@ -252,13 +251,21 @@ static void say_edge(page *p, int us, const sw_strap_out *s)
     const double radian = in_unit(1, "rad", SW_KIND_ANGLE); /* of a degree */
     const double lift =
         s->edge_lift_mm - s->toe_place_mm * tan(s->tilt_deg * radian);
-    if (s->toe_bears != SW_BEARS_EDGE || !(lift > 0))
-        return;
-    const size_t start = say_label(p, "toe");
-    page_add(p, "bears on the part's edge; raise the heel by ");
-    say_length(p, us, lift);
-    page_add(p, " or a little more to bring it off the edge");
-    say_done(p, start);
+    if (s->toe_bears == SW_BEARS_EDGE && lift > 0) {
+        const size_t start = say_label(p, "toe");
+        page_add(p, "bears on the part's edge; with the heel higher by ");
+        say_length(p, us, lift);
+        page_add(p, " it comes off the edge and bears at the strap's end");
+        say_done(p, start);
+    }
+    if (s->toe_bears == SW_BEARS_TIP || s->heel_bears == SW_BEARS_TIP) {
+        const size_t start =
+            say_label(p, s->toe_bears == SW_BEARS_TIP ? "toe" : "heel");
+        page_add(p, s->toe_bears == SW_BEARS_TIP
+                        ? "bears at the strap's end"
+                        : "bears at the outer edge of the block");
+        say_done(p, start);
+    }
 }
 
 void say_strap(page *p, request *r, const sw_strap_out *s)

@@ -6,7 +6,8 @@
 
 #include <string.h>
 
-#define IN_LBF_SAID_NM 27.2 /* below 20 ft-lbf say_torque() says them itself */
+#define IN_LBF_SAID_NM 27.2 /* below 20 ft-lbf say_torque() says them itself   \
+                             */
 
 static void shares(page *p, const sw_torque_out *t)
 {
@@ -25,8 +26,7 @@ static void shares(page *p, const sw_torque_out *t)
     say_done(p, start);
 }
 
-static void strength(page *p, int us, const char *grade,
-                     const sw_torque_out *t)
+static void strength(page *p, int us, const char *grade, const sw_torque_out *t)
 {
     if (!is_known(t->yield_use))
         return;

@@ -23,8 +23,7 @@ static const char *const unit_ending[] = {"_mm_per_N", "_mm_per_m", "_mm2",
                                           "_mm",       "_Nm",       "_N",
                                           "_MPa",      "_deg",      "_pct"};
 
-void spell_option(const char *field, char *name, size_t room,
-                  const char **also)
+void spell_option(const char *field, char *name, size_t room, const char **also)
 {
     if (also)
         *also = NULL;

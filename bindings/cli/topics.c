@@ -8,8 +8,10 @@
 
 /* The plain arguments, described as the library describes its own fields. */
 #define ARG(n, unit, type, words)                                              \
-    {#n, unit, type, words, offsetof(topic_arguments, n),                      \
-     sizeof(((topic_arguments *)0)->n), 0, 0, 0, 0, 0, ""}
+    {                                                                          \
+#n, unit, type, words, offsetof(topic_arguments, n),                   \
+            sizeof(((topic_arguments *)0)->n), 0, 0, 0, 0, 0, ""               \
+    }
 static const sw_field argument[] = {
     ARG(designation, "", SW_FIELD_TEXT, 0),
     ARG(text, "", SW_FIELD_TEXT, 0),
@@ -27,9 +29,18 @@ static const sw_field argument[] = {
 #define ARGUMENTS ((int)(sizeof argument / sizeof argument[0]))
 
 /* sw_quantity() answers with one number, which has no list of its own. */
-static const sw_field quantity_value = {
-    "value", "", SW_FIELD_NUMBER, 0, offsetof(sw_quantity_out, value),
-    sizeof(double), 0, 0, 0, 0, 0, ""};
+static const sw_field quantity_value = {"value",
+                                        "",
+                                        SW_FIELD_NUMBER,
+                                        0,
+                                        offsetof(sw_quantity_out, value),
+                                        sizeof(double),
+                                        0,
+                                        0,
+                                        0,
+                                        0,
+                                        0,
+                                        ""};
 
 static const char *text_or_null(const char *text)
 {
@@ -43,8 +54,7 @@ static void strap_defaults(question *q) { sw_strap_defaults(&q->in.strap); }
 
 static void solve_thread(const question *q, answer *a)
 {
-    a->out.thread =
-        sw_thread(text_or_null(q->arguments.designation), &a->err);
+    a->out.thread = sw_thread(text_or_null(q->arguments.designation), &a->err);
 }
 
 static void solve_grade(const question *q, answer *a)

@@ -175,8 +175,12 @@ Returns a LubricationOut (ratios).";
 Returns a TorqueOut (N, N.m, MPa, deg).";
 
 %feature("docstring") sw_torque_resolve
-"Fills every open field of a TorqueIn in place; assumed() lists them. What was
-filled stays when you change the thread afterwards: resolve a copy() then.";
+"Fills every open field of a TorqueIn in place; assumed() lists them. Setting a
+field afterwards makes it yours; what the library filled in follows.";
+
+%feature("docstring") sw_chart_resolve
+"Fills every open field of a ChartIn in place; assumed() lists them. Setting a
+field afterwards makes it yours; what the library filled in follows.";
 
 %feature("docstring") sw_chart
 "One line of the wall chart: N.m per kN and ft-lbf per 1000 lbf of stud tension,
@@ -196,8 +200,8 @@ pull on the part (N).
 Returns a StrapOut (N, N.m, MPa, mm, deg).";
 
 %feature("docstring") sw_strap_resolve
-"Fills every open field of a StrapIn in place; assumed() lists them. What was
-filled stays when you change the thread afterwards: resolve a copy() then.";
+"Fills every open field of a StrapIn in place; assumed() lists them. Setting a
+field afterwards makes it yours; what the library filled in follows.";
 
 %feature("docstring") sw_strap_tilt
 "Tilts, within 10 degrees of level, at which a strap keeps a limit of side pull,

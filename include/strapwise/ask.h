@@ -15,20 +15,21 @@ extern "C" {
 
 /** Answer of sw_strap_tilt(): the tilts that keep the demand. */
 typedef struct {
-    int status;              /**< 0 or sw_status */
-    uint32_t warnings;       /**< sw_warning bits of the two ends together */
-    double tilt_low_deg;     /**< lowest tilt allowed, heel-high positive */
-    double tilt_high_deg;    /**< highest tilt allowed */
-    double heel_low_mm;      /**< the same as heel height over level */
-    double heel_high_mm;     /**< the same as heel height over level */
+    int status;                 /**< 0 or sw_status */
+    uint32_t warnings;          /**< sw_warning bits of the two ends together */
+    double tilt_low_deg;        /**< lowest tilt allowed, heel-high positive */
+    double tilt_high_deg;       /**< highest tilt allowed */
+    double heel_low_mm;         /**< the same as heel height over level */
+    double heel_high_mm;        /**< the same as heel height over level */
     double slope_low_mm_per_m;  /**< the same as a slope */
     double slope_high_mm_per_m; /**< the same as a slope */
-    double divisions_low;    /**< the same on the level's vial */
-    double divisions_high;   /**< the same on the level's vial */
-    double side_pull_low_N;  /**< side pull at tilt_low */
-    double side_pull_high_N; /**< side pull at tilt_high */
-    double toe_error_low_pct;  /**< toe force error at tilt_low */
-    double toe_error_high_pct; /**< toe force error at tilt_high */
+    double divisions_low;       /**< the same on the level's vial */
+    double divisions_high;      /**< the same on the level's vial */
+    double side_pull_low_N;     /**< side pull at tilt_low; with the band as
+                                     basis its worse end, and so below */
+    double side_pull_high_N;    /**< side pull at tilt_high */
+    double toe_error_low_pct;   /**< toe force error at tilt_low */
+    double toe_error_high_pct;  /**< toe force error at tilt_high */
 } sw_tilt_out;
 
 /**
@@ -40,8 +41,10 @@ typedef struct {
  * level out.
  *
  * @param in            the strap
- * @param side_pull_N   largest side pull, either way; SW_UNSET = no limit
- * @param toe_error_pct largest toe force error, either way; SW_UNSET = none
+ * @param side_pull_N   largest side pull, either way, 0 .. 1e7; SW_UNSET = no
+ *                      limit
+ * @param toe_error_pct largest toe force error, either way, 0 .. 100; SW_UNSET
+ * = none
  * @param vial_mm_per_m slope for one division of the level, 0.001 .. 50
  * @param basis         sw_basis
  * @param err           error record, may be NULL; SW_ERR_NONE where no tilt
@@ -67,7 +70,7 @@ typedef struct {
  * wanted toe force at the same preload.
  *
  * @param in          the strap; its two distances give the span
- * @param toe_force_N wanted toe force
+ * @param toe_force_N wanted toe force, 1e-3 .. 1e7
  * @param err         error record, may be NULL; SW_ERR_NONE where no place
  *                    gives it
  */
@@ -88,11 +91,13 @@ typedef struct {
  * Preload and torque for a wanted toe force, the strap as it stands.
  *
  * @param in          the strap; its preload and torque are not used
- * @param toe_force_N wanted toe force
- * @param err         error record, may be NULL
+ * @param toe_force_N wanted toe force, 1e-3 .. 1e7
+ * @param err         error record, may be NULL; SW_ERR_NONE where no preload
+ *                    gives it
  */
-SW_API SW_NODISCARD sw_strap_torque_out
-sw_strap_torque(const sw_strap_in *in, double toe_force_N, sw_error *err);
+SW_API SW_NODISCARD sw_strap_torque_out sw_strap_torque(const sw_strap_in *in,
+                                                        double toe_force_N,
+                                                        sw_error *err);
 
 /** Answer of sw_strap_matters(): what one open value can do. */
 typedef struct {

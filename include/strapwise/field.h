@@ -38,20 +38,21 @@ typedef enum {
     SW_STRUCT_COUNT = SW_STRUCT_MATTER_OUT
 } sw_struct;
 
-/** One field of a struct. `status`, `warnings` and `assumed` are not listed. */
+/** One field of a struct. `status`, `warnings`, `assumed` and `seal`
+ *  are not listed. */
 typedef struct {
-    const char *name; /**< as in the struct */
-    const char *unit; /**< "N", "mm", ... or "" */
-    int type;         /**< sw_field_type */
-    int words;        /**< sw_words, for SW_FIELD_WORD */
-    size_t offset;    /**< within the struct */
-    size_t size;      /**< bytes */
-    double min;       /**< inputs: smallest value allowed */
-    double max;       /**< inputs: largest value allowed */
-    double low;       /**< inputs: usual range of the default, lower end */
-    double high;      /**< inputs: usual range of the default, upper end;
-                           no range where it is not above low */
-    int relative;     /**< inputs: low and high are factors of the default */
+    const char *name;   /**< as in the struct */
+    const char *unit;   /**< "N", "mm", ... or "" */
+    int type;           /**< sw_field_type */
+    int words;          /**< sw_words, for SW_FIELD_WORD */
+    size_t offset;      /**< within the struct */
+    size_t size;        /**< bytes */
+    double min;         /**< inputs: smallest value allowed */
+    double max;         /**< inputs: largest value allowed */
+    double low;         /**< inputs: usual range of the default, lower end */
+    double high;        /**< inputs: usual range of the default, upper end;
+                             no range where it is not above low */
+    int relative;       /**< inputs: low and high are factors of the default */
     const char *source; /**< inputs: where the default comes from */
 } sw_field;
 

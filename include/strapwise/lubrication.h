@@ -14,19 +14,19 @@ extern "C" {
 
 /** Friction of one state of lubrication. */
 typedef struct {
-    int status;             /**< 0 or sw_status */
-    uint32_t warnings;      /**< sw_warning bits */
-    char lubrication[24];   /**< key */
-    char label[64];         /**< in words */
+    int status;              /**< 0 or sw_status */
+    uint32_t warnings;       /**< sw_warning bits */
+    char lubrication[24];    /**< key */
+    char label[64];          /**< in words */
     char conflicts_with[24]; /**< key of a row that contradicts it, or "" */
-    double nut_factor;      /**< K, or SW_UNSET where the row gives friction */
-    double nut_factor_low;  /**< range of K */
-    double nut_factor_high; /**< range of K */
-    double mu_thread;       /**< or SW_UNSET where the row gives K */
-    double mu_seat;         /**< or SW_UNSET where the row gives K */
-    double mu_low;          /**< range of both coefficients */
-    double mu_high;         /**< range of both coefficients */
-    char source[120];       /**< source, edition */
+    double nut_factor;       /**< K, or SW_UNSET where the row gives friction */
+    double nut_factor_low;   /**< range of K */
+    double nut_factor_high;  /**< range of K */
+    double mu_thread;        /**< or SW_UNSET where the row gives K */
+    double mu_seat;          /**< or SW_UNSET where the row gives K */
+    double mu_low;           /**< range of both coefficients */
+    double mu_high;          /**< range of both coefficients */
+    char source[120];        /**< source, edition */
 } sw_lubrication_out;
 
 /** Looks a state of lubrication up: "unknown", "dry", "oiled", ... */

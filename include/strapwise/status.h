@@ -47,23 +47,29 @@ extern "C" {
 /** An optional enumerator that the caller left to the library. */
 #define SW_UNSET_WORD 0
 
-/** @cond one list gives the enumerators, their names and their meaning */
+/** @cond one list gives the enumerators and their names */
 #define SW_ERROR_LIST(X)                                                       \
-    X(SW_ERR_NULL, 1, "null_pointer", "a required pointer is missing")         \
-    X(SW_ERR_MISSING, 2, "missing", "a required value was not given")          \
-    X(SW_ERR_NAN, 3, "nan", "a value is not a number")                         \
-    X(SW_ERR_RANGE, 4, "range", "a value lies outside its allowed range")      \
-    X(SW_ERR_SYNTAX, 5, "syntax", "a text could not be read")                  \
-    X(SW_ERR_UNIT, 6, "unit", "a unit is missing, unknown or of another kind") \
-    X(SW_ERR_UNKNOWN, 7, "unknown", "a name is in no table")                   \
-    X(SW_ERR_CONFLICT, 8, "conflict", "two values exclude each other")         \
-    X(SW_ERR_NONE, 9, "no_answer", "no value in range meets the demand")
+    X(SW_ERR_NULL, 1, "null_pointer")                                          \
+    X(SW_ERR_MISSING, 2, "missing")                                            \
+    X(SW_ERR_NAN, 3, "nan")                                                    \
+    X(SW_ERR_RANGE, 4, "range")                                                \
+    X(SW_ERR_SYNTAX, 5, "syntax")                                              \
+    X(SW_ERR_UNIT, 6, "unit")                                                  \
+    X(SW_ERR_UNKNOWN, 7, "unknown")                                            \
+    X(SW_ERR_CONFLICT, 8, "conflict")                                          \
+    X(SW_ERR_NONE, 9, "no_answer")
 /** @endcond */
 
-/** Error codes; 0 is good. */
+/** Error codes; 0 is good. SW_ERR_NULL: a required pointer is missing.
+ *  SW_ERR_MISSING: a required value was not given. SW_ERR_NAN: a value is not a
+ *  number. SW_ERR_RANGE: outside the allowed range. SW_ERR_SYNTAX: a text could
+ *  not be read. SW_ERR_UNIT: a unit is missing, unknown or of another kind.
+ *  SW_ERR_UNKNOWN: a name is in no table. SW_ERR_CONFLICT: values exclude each
+ *  other. SW_ERR_NONE: no value in range meets the demand, or the strap has no
+ *  equilibrium. */
 typedef enum {
     SW_OK = 0,
-#define SW_X(sym, num, name, text) sym = num,
+#define SW_X(sym, num, name) sym = num,
     SW_ERROR_LIST(SW_X)
 #undef SW_X
 } sw_status;
@@ -86,8 +92,8 @@ SW_API int sw_status_count(void);
 /** @cond one list gives the bits, their names and their meaning */
 #define SW_WARNING_LIST(X)                                                     \
     X(SW_WARN_HEEL_LOW, 0, "heel_low",                                         \
-      "the heel is lower than the toe: the strap pushes the part away, and a " \
-      "flat nose rides on the part's edge")                                    \
+      "the strap rises from heel to toe (heel low): it pushes the part away, " \
+      "and a flat nose rides on the part's edge")                              \
     X(SW_WARN_TOE_ON_EDGE, 1, "toe_on_edge",                                   \
       "a flat nose bears on the part's edge, not on its face: raise the heel " \
       "a little or use a round nose")                                          \
@@ -97,7 +103,7 @@ SW_API int sw_status_count(void);
       "toe and heel together cannot hold the strap: it walks until the end "   \
       "of its slot meets the stud")                                            \
     X(SW_WARN_STUD_YIELDS, 4, "stud_yields",                                   \
-      "the stud bends past its yield: the elastic answer ends here")           \
+      "the stud is past its yield: the elastic answer ends here")              \
     X(SW_WARN_STUD_STRENGTH_UNKNOWN, 5, "stud_strength_unknown",               \
       "the grade has no yield for this size: stud stress was not judged")      \
     X(SW_WARN_SEAT_ANGLE, 6, "seat_angle",                                     \
@@ -106,8 +112,7 @@ SW_API int sw_status_count(void);
       "no spherical washer of this size in the table: sphere radius assumed")  \
     X(SW_WARN_TILT_LARGE, 8, "tilt_large",                                     \
       "the tilt is beyond 5 degrees, where the model was never compared")      \
-    X(SW_WARN_ON_RIM, 9, "on_rim",                                             \
-      "the nut or washer bears on one edge only")                              \
+    X(SW_WARN_ON_RIM, 9, "on_rim", "the nut or washer bears on one edge only") \
     X(SW_WARN_NUT_TRAVEL, 10, "nut_travel",                                    \
       "the nut moves sideways by more than the slot's clearance")              \
     X(SW_WARN_STRAP_YIELDS, 11, "strap_yields",                                \
@@ -139,7 +144,13 @@ SW_API int sw_status_count(void);
       "nose or a lubrication beside a nut factor")                             \
     X(SW_WARN_SEAT_TILT_ASSUMED, 22, "seat_tilt_assumed",                      \
       "how far the spherical pair may tilt is from memory, without a source: " \
-      "ask its maker")
+      "ask its maker")                                                         \
+    X(SW_WARN_MEASURES, 23, "measures",                                        \
+      "the measures do not fit together: the stud is shorter than what it "    \
+      "passes through, or the washer reaches over a contact")                  \
+    X(SW_WARN_BETWEEN_EDGES, 24, "between_edges",                              \
+      "a flat land is about to change the edge it bears on: the toe force "    \
+      "lies between, and a little heel height moves it far")
 /** @endcond */
 
 /** Bits of a result's `warnings`. */
@@ -161,9 +172,10 @@ typedef struct {
     char name[40];    /**< field of the input that was left open */
     char unit[12];    /**< "mm", "N", ... or "" */
     char word[32];    /**< the value, where it is a word; else "" */
-    double value;     /**< the value, where it is a number */
-    double low;       /**< usual range, lower end */
-    double high;      /**< usual range, upper end */
+    double value;     /**< the value, where it is a number; else NaN */
+    double low;       /**< usual range, lower end; NaN for a word */
+    double high;      /**< usual range, upper end; no range where it is not
+                           above low */
     char source[160]; /**< where the value comes from */
 } sw_assumption;
 

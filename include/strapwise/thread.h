@@ -21,28 +21,29 @@ typedef enum {
 
 /** Geometry of one thread and the hardware of its size. */
 typedef struct {
-    int status;               /**< 0 or sw_status */
-    uint32_t warnings;        /**< sw_warning bits */
-    char designation[24];     /**< as the table spells it: "M12", "1/2-13 UNC" */
-    char size[12];            /**< "M12", "1/2", "#10" */
-    char series[12];          /**< coarse fine constant unc unf 8un */
-    int system;               /**< sw_system */
-    double nominal_mm;        /**< major diameter d */
-    double pitch_mm;          /**< P */
-    double threads_per_inch;  /**< 25.4 / P */
-    double pitch_diameter_mm; /**< d2 = d - 0.649519 P (ISO 724) */
-    double root_diameter_mm;  /**< metric d3 = d - 1.226869 P (ISO 68-1),
-                                   unified d - 1.299038 P */
-    double minor_diameter_mm; /**< internal D1 = d - 1.082532 P (ISO 724) */
+    int status;              /**< 0 or sw_status */
+    uint32_t warnings;       /**< sw_warning bits */
+    char designation[24];    /**< as the table spells it: "M12", "1/2-13 UNC" */
+    char size[12];           /**< "M12", "1/2", "#10" */
+    char series[12];         /**< coarse fine constant unc unf 8un */
+    int system;              /**< sw_system */
+    double nominal_mm;       /**< major diameter d */
+    double pitch_mm;         /**< P */
+    double threads_per_inch; /**< 25.4 / P */
+    double pitch_diameter_mm;  /**< d2 = d - 0.649519 P (ISO 724) */
+    double root_diameter_mm;   /**< metric d3 = d - 1.226869 P (ISO 68-1),
+                                    unified d - 1.299038 P */
+    double minor_diameter_mm;  /**< internal D1 = d - 1.082532 P (ISO 724) */
     double triangle_height_mm; /**< H = 0.866025 P (ISO 68-1) */
     double flank_angle_deg;    /**< half the thread angle, 30 */
     double lead_angle_deg;     /**< atan(P / (pi d2)) */
     double stress_area_mm2;    /**< pi/4 (d - 0.938194 P)^2 (ISO 898-1),
-                                    unified pi/4 (d - 0.974279 P)^2 (ASME B1.1) */
+                                    unified pi/4 (d - 0.9743 P)^2 (ASME B1.1) */
     double root_area_mm2;      /**< pi/4 of root_diameter_mm squared */
-    double minor_area_mm2;     /**< pi/4 (d - 1.299038 P)^2 (ASME B1.1) */
-    double across_flats_mm;    /**< hexagon nut */
-    double nut_height_mm;      /**< hexagon nut, maximum */
+    double minor_area_mm2;  /**< pi/4 (d - 1.299038 P)^2, as tabled beside the
+                                 stress area (ASME B1.1); not of D1 */
+    double across_flats_mm; /**< hexagon nut */
+    double nut_height_mm;   /**< hexagon nut, maximum */
     double bearing_diameter_mm; /**< washer face of the hexagon, minimum */
     double clearance_hole_mm;   /**< medium (normal) fit */
     double hole_fine_mm;        /**< close fit */

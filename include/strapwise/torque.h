@@ -19,21 +19,24 @@ typedef struct {
     char thread[32];      /**< designation; required */
     char lubrication[24]; /**< "" = assumed "unknown" */
     char grade[16];       /**< "" = assumed 8.8 or grade-5 */
-    double preload_N;     /**< give one of preload, torque, use; > 0 */
-    double torque_Nm;     /**< > 0, prevailing torque included */
+    double preload_N;     /**< give one of preload, torque, use, 1e-3 .. 1e8 */
+    double torque_Nm;     /**< prevailing torque included, 1e-6 .. 1e6 */
     double use;           /**< fraction of yield, 0.01 .. 1 */
-    double nut_factor;    /**< K, 0.03 .. 1; excludes mu_thread, mu_seat */
+    double nut_factor;    /**< K; excludes giving both mu, 0.03 ..
+                               1 */
     double mu_thread;     /**< friction in the thread, 0 .. 1 */
     double mu_seat;       /**< friction under the nut, 0 .. 1 */
-    double friction_radius_mm;   /**< mean radius under the nut */
-    double prevailing_torque_Nm; /**< torque to turn the unloaded nut, >= 0 */
-    double free_length_mm; /**< stud between nut and foot, for the turn */
+    double friction_radius_mm;   /**< mean radius under the nut, 0.1 .. 500 */
+    double prevailing_torque_Nm; /**< torque to turn the unloaded nut, 0 ..
+                                      1e5 */
+    double free_length_mm; /**< stud between nut and foot, for the turn, 0.1
+                                .. 10000 */
     int form;              /**< sw_form */
     int torsion;           /**< sw_torsion */
-    uint64_t assumed;      /**< set by the library: bit n = field n is a default
-                              of the library and may change with the others */
-    uint64_t seal;      /**< set by resolving, else 0: tells that a resolved
-                              question was changed afterwards */
+    uint64_t assumed; /**< set by the library: bit n = field n is a default of
+                           the library and may change with the others */
+    uint64_t seal;    /**< set by resolving, else 0: tells that a resolved
+                           question was changed afterwards */
 } sw_torque_in;
 
 /** Answer of sw_torque(). A double that does not apply is SW_UNSET. */
@@ -45,22 +48,22 @@ typedef struct {
     double nut_factor;    /**< (T - T_prevailing)/(F d) */
     double stretch_share; /**< part of the torque that stretches the stud */
     double thread_share;  /**< part lost in the thread */
-    double seat_share;    /**< part lost under the nut: tries to spin the strap */
+    double seat_share; /**< part lost under the nut: tries to spin the strap */
     double prevailing_share;    /**< part that turns the unloaded nut */
     double seat_torque_Nm;      /**< F mu_seat r */
     double thread_torque_Nm;    /**< torque that twists the stud */
     double loosening_torque_Nm; /**< torque to start the nut back; negative:
                                      it turns back by itself */
-    double yield_use;          /**< equivalent stress over yield */
-    double proof_use;          /**< preload over proof load */
-    double tension_MPa;        /**< F / stress area */
-    double torsion_MPa;        /**< torsional stress while the nut is turned */
-    double equivalent_MPa;     /**< von Mises of both */
-    double mu_thread;          /**< friction that entered */
-    double mu_seat;            /**< friction that entered */
-    double friction_radius_mm; /**< radius that entered */
-    double turn_from_snug_deg; /**< turn that stretches the stud alone: the
-                                    strap and the part give way on top of it */
+    double yield_use;           /**< equivalent stress over yield */
+    double proof_use;           /**< preload over proof load */
+    double tension_MPa;         /**< F / stress area */
+    double torsion_MPa;         /**< torsional stress while the nut is turned */
+    double equivalent_MPa;      /**< von Mises of both */
+    double mu_thread;           /**< friction that entered */
+    double mu_seat;             /**< friction that entered */
+    double friction_radius_mm;  /**< radius that entered */
+    double turn_from_snug_deg;  /**< turn that stretches the stud alone: the
+                                     strap and the part give way on top of it */
 } sw_torque_out;
 
 /** Sets every field to "left to the library". */

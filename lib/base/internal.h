@@ -63,8 +63,8 @@ sw_assumption sw__assumed(const void *in, int structure, uint64_t assumed,
                           int index, sw_error *err);
 
 /* Opens a question again that was resolved before: every field whose bit is set
- * in `assumed` becomes open. A question that was changed since is refused, since
- * a change of a default would be lost. Returns 0 or records the error. */
+ * in `assumed` becomes open. A question that was changed since is refused,
+ * since a change of a default would be lost. Returns 0 or records the error. */
 int sw__reopen(void *in, int structure, uint64_t *assumed, uint64_t *seal,
                sw_error *err);
 
@@ -100,20 +100,36 @@ extern const sw_field sw__thread_out_fields[], sw__grade_out_fields[],
  * the usual range as factors of the default. */
 #define SW__AT(n) offsetof(SW__S, n), sizeof(((SW__S *)0)->n)
 #define SW__OUT(n, u)                                                          \
-    { #n, u, SW_FIELD_NUMBER, 0, SW__AT(n), 0, 0, 0, 0, 0, "" }
+    {                                                                          \
+#n, u, SW_FIELD_NUMBER, 0, SW__AT(n), 0, 0, 0, 0, 0, ""                \
+    }
 #define SW__OUT_WORD(n, w)                                                     \
-    { #n, "", SW_FIELD_WORD, w, SW__AT(n), 0, 0, 0, 0, 0, "" }
+    {                                                                          \
+#n, "", SW_FIELD_WORD, w, SW__AT(n), 0, 0, 0, 0, 0, ""                 \
+    }
 #define SW__OUT_TEXT(n)                                                        \
-    { #n, "", SW_FIELD_TEXT, 0, SW__AT(n), 0, 0, 0, 0, 0, "" }
+    {                                                                          \
+#n, "", SW_FIELD_TEXT, 0, SW__AT(n), 0, 0, 0, 0, 0, ""                 \
+    }
 #define SW__IN(n, u, min, max, low, high, source)                              \
-    { #n, u, SW_FIELD_NUMBER, 0, SW__AT(n), min, max, low, high, 0, source }
+    {                                                                          \
+#n, u, SW_FIELD_NUMBER, 0, SW__AT(n), min, max, low, high, 0, source   \
+    }
 #define SW__IN_TIMES(n, u, min, max, low, high, source)                        \
-    { #n, u, SW_FIELD_NUMBER, 0, SW__AT(n), min, max, low, high, 1, source }
+    {                                                                          \
+#n, u, SW_FIELD_NUMBER, 0, SW__AT(n), min, max, low, high, 1, source   \
+    }
 #define SW__IN_WORD(n, w, source)                                              \
-    { #n, "", SW_FIELD_WORD, w, SW__AT(n), 0, 0, 0, 0, 0, source }
+    {                                                                          \
+#n, "", SW_FIELD_WORD, w, SW__AT(n), 0, 0, 0, 0, 0, source             \
+    }
 #define SW__IN_TEXT(n, source)                                                 \
-    { #n, "", SW_FIELD_TEXT, 0, SW__AT(n), 0, 0, 0, 0, 0, source }
+    {                                                                          \
+#n, "", SW_FIELD_TEXT, 0, SW__AT(n), 0, 0, 0, 0, 0, source             \
+    }
 #define SW__END                                                                \
-    { NULL, NULL, 0, 0, 0, 0, 0, 0, 0, 0, 0, NULL }
+    {                                                                          \
+        NULL, NULL, 0, 0, 0, 0, 0, 0, 0, 0, 0, NULL                            \
+    }
 
 #endif

@@ -16,7 +16,7 @@ const char *sw_status_name(int code)
     switch (code) {
     case SW_OK:
         return "ok";
-#define SW_X(sym, num, name, text)                                             \
+#define SW_X(sym, num, name)                                                   \
     case sym:                                                                  \
         return name;
         SW_ERROR_LIST(SW_X)
@@ -28,7 +28,7 @@ const char *sw_status_name(int code)
 
 int sw_status_count(void)
 {
-#define SW_X(sym, num, name, text) +1
+#define SW_X(sym, num, name) +1
     return 0 SW_ERROR_LIST(SW_X);
 #undef SW_X
 }

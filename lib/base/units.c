@@ -27,8 +27,8 @@ static const char *const kind_unit[SW_KIND_COUNT + 1] = {
     NULL, "", "mm", "N", "N.m", "MPa", "deg", "mm/m", "mm/N"};
 
 static const char *const kind_example[SW_KIND_COUNT + 1] = {
-    NULL, "0.15", "10 mm", "12 kN", "25 N.m", "70 bar", "3 deg", "0.02 mm/m",
-    "1e-6 mm/N"};
+    NULL,     "0.15",  "10 mm",     "12 kN",    "25 N.m",
+    "70 bar", "3 deg", "0.02 mm/m", "1e-6 mm/N"};
 
 static const struct {
     const char *name;
@@ -264,7 +264,8 @@ static size_t scan_fraction(const char *text, double *value)
 static int is_inch(const char *name)
 {
     return strcmp(name, "in") == 0 || strcmp(name, "inch") == 0 ||
-           strcmp(name, "inches") == 0 || strcmp(name, "\"") == 0 || strcmp(name, "ft") == 0;
+           strcmp(name, "inches") == 0 || strcmp(name, "\"") == 0 ||
+           strcmp(name, "ft") == 0;
 }
 
 sw_quantity_out sw_quantity(const char *text, int kind, const char *field,

@@ -7,8 +7,9 @@
  * down by bisection; there is no second model. Place: the distance of toe and
  * heel is kept. Torque: the strap stays as it stands.
  */
+#include "base/internal.h"
 #include "base/root.h"
-#include "clamp/strap_resolve.h"
+#include "clamp/strap.h"
 
 #include <strapwise/ask.h>
 
@@ -62,8 +63,12 @@ static double surplus_at_tension(double log_F, void *with)
  * hide that. One that merely tips as it stands may be answered all the same. */
 static int make_ready(sw_strap_in *in, sw_error *err)
 {
-    int status = sw__reopen(in, SW_STRUCT_STRAP_IN, &in->assumed, &in->seal,
-                            err);
+    int status =
+        sw__reopen(in, SW_STRUCT_STRAP_IN, &in->assumed, &in->seal, err);
+    if (!status && in->nut == SW_NUT_STILL)
+        return sw__fail(err, SW_ERR_CONFLICT, "nut",
+                        "nut: one that does not turn has no nominal answer to "
+                        "search for");
     if (!status)
         status = sw_strap(in, err).status;
     return status == SW_ERR_NONE ? SW_OK : status;
@@ -133,7 +138,8 @@ static int solve_tension(toe_demand *d, sw_strap_torque_out *out, sw_error *err)
     for (int i = 0; i < DOUBLINGS && !found; i++) {
         low = fmax(low - log(2) / 2, log(1e-3));
         high = fmin(high + log(2) / 2, log(1e7));
-        found = surplus_at_tension(low, d) < 0 && surplus_at_tension(high, d) > 0;
+        found =
+            surplus_at_tension(low, d) < 0 && surplus_at_tension(high, d) > 0;
     }
     if (!found || sw__root(surplus_at_tension, d, &low, &high, 1e-12))
         return sw__fail(err, SW_ERR_NONE, "toe_force_N",
@@ -158,7 +164,7 @@ sw_strap_torque_out sw_strap_torque(const sw_strap_in *in, double toe_force_N,
         toe_demand d = {*in, 0, toe_force_N};
         d.in.torque_Nm = SW_UNSET;
         d.in.preload_N = 1; /* any that no stud minds */
-        d.in.seal = 0; /* changed by us */
+        d.in.seal = 0;      /* changed by us */
         status = make_ready(&d.in, err);
         d.span = d.in.stud_to_toe_mm + d.in.stud_to_heel_mm;
         if (!status)

@@ -13,8 +13,9 @@
  * slope that moves the bubble one division, DIN 2276 practice); as heel height
  * over level: L tan(theta).
  */
+#include "base/internal.h"
 #include "base/root.h"
-#include "clamp/strap_resolve.h"
+#include "clamp/strap.h"
 
 #include <strapwise/ask.h>
 
@@ -92,9 +93,9 @@ static double excess(double tilt_deg, void *with)
                                 d->side_pull_N * (1 + 1e-12) -
                                 ROUNDING * s.preload_N);
     if (sw__is_set(d->toe_error_pct))
-        worst = fmax(worst, fabs(toe_error(&s, d->basis)) -
-                                d->toe_error_pct * (1 + 1e-12) -
-                                100 * ROUNDING);
+        worst =
+            fmax(worst, fabs(toe_error(&s, d->basis)) -
+                            d->toe_error_pct * (1 + 1e-12) - 100 * ROUNDING);
     return worst;
 }
 
@@ -143,8 +144,8 @@ static double allowed_tilt(tilt_demand *d)
             const double before = way * (i - 1) * TILT_MOST_DEG / STEPS;
             if (excess(tilt, d) <= 0)
                 return tilt;
-            const double between = allowed_between(d, fmin(before, tilt),
-                                                   fmax(before, tilt));
+            const double between =
+                allowed_between(d, fmin(before, tilt), fmax(before, tilt));
             if (!isnan(between))
                 return between;
         }
@@ -213,6 +214,11 @@ static void report_end(tilt_demand *d, double tilt, sw_tilt_out *out, int high,
 static int solve_tilt(tilt_demand *d, double vial, sw_tilt_out *out,
                       sw_error *err)
 {
+    if (d->in.nut == SW_NUT_STILL && d->basis != SW_BASIS_BAND)
+        return sw__fail(
+            err, SW_ERR_CONFLICT, "basis",
+            "basis: a nut that does not turn has no nominal answer; "
+            "ask for the band");
     int status = check_demand(d, vial, err);
     if (!status) { /* for what is wrong with it; tipping when level is not */
         status = sw_strap(&d->in, err).status;
@@ -235,8 +241,8 @@ static int solve_tilt(tilt_demand *d, double vial, sw_tilt_out *out,
 }
 
 sw_tilt_out sw_strap_tilt(const sw_strap_in *in, double side_pull_N,
-                          double toe_error_pct, double vial_mm_per_m,
-                          int basis, sw_error *err)
+                          double toe_error_pct, double vial_mm_per_m, int basis,
+                          sw_error *err)
 {
     sw_tilt_out out;
     memset(&out, 0, sizeof out);

@@ -8,7 +8,8 @@
  * Of the words only the stud's foot is tried: whether it is held nobody can
  * see, what seat, nose, heel and nut are everybody can.
  */
-#include "clamp/strap_resolve.h"
+#include "base/internal.h"
+#include "clamp/strap.h"
 
 #include <strapwise/ask.h>
 
@@ -16,12 +17,9 @@
 
 #define SW__S sw_matter_out
 const sw_field sw__matter_out_fields[] = {
-    SW__OUT_TEXT(name),
-    SW__OUT(toe_low_N, "N"),
-    SW__OUT(toe_high_N, "N"),
-    SW__OUT(pull_low_N, "N"),
-    SW__OUT(pull_high_N, "N"),
-    SW__END,
+    SW__OUT_TEXT(name),        SW__OUT(toe_low_N, "N"),
+    SW__OUT(toe_high_N, "N"),  SW__OUT(pull_low_N, "N"),
+    SW__OUT(pull_high_N, "N"), SW__END,
 };
 #undef SW__S
 
@@ -61,8 +59,8 @@ static void try_words(const sw_strap_in *in, const sw_field *f,
 
 static int moves_with_factor(const sw_strap_in *full, const char *name)
 {
-    return sw__is_set(full->nut_factor) && (strcmp(name, "mu_thread") == 0 ||
-                                            strcmp(name, "mu_seat") == 0);
+    return sw__is_set(full->nut_factor) &&
+           (strcmp(name, "mu_thread") == 0 || strcmp(name, "mu_seat") == 0);
 }
 
 sw_matter_out sw_strap_matters(const sw_strap_in *in, int index, sw_error *err)
@@ -70,8 +68,8 @@ sw_matter_out sw_strap_matters(const sw_strap_in *in, int index, sw_error *err)
     sw_matter_out m;
     memset(&m, 0, sizeof m);
     const sw_assumption a = sw_strap_assumed(in, index, err);
-    const sw_strap_out s = a.status ? (sw_strap_out){.status = a.status}
-                                    : sw_strap(in, err);
+    const sw_strap_out s =
+        a.status ? (sw_strap_out){.status = a.status} : sw_strap(in, err);
     if (s.status) {
         sw__spoil(&m, SW_STRUCT_MATTER_OUT, s.status);
         return m;

@@ -23,11 +23,11 @@
  *   rho = phi - theta_R is how far the force leans from the seat's normal. A
  *   nut that turns has no friction along the slope (rho = 0); otherwise rho is
  *   what sticks, at most atan(slip):
- *     held     tip does not travel: rho = phi (u - T)/(u - 2T), T = tanh(u/2)
- *              (6 phi/u^2 for small u)                                   (4)
+ *     held     tip does not travel: rho = phi + alpha T/(u - 2T), T = tanh(u/2)
+ *              (without play phi (u - T)/(u - 2T); 6 phi/u^2 for small u) (4)
  *              on rim: rho = phi + (M_nut/F) k (1 - 1/cosh u)/(u - tanh u)
  *                                                                        (5)
- *     rocking  rho = phi u/(u - tanh u)                                  (6)
+ *     rocking  rho = phi + alpha tanh u/(u - tanh u)                     (6)
  *              on rim: rho = phi + M_nut/(F l)                           (7)
  *   thread play lets the nut lie flat before the stud bends: M_nut >= 0.
  *
@@ -87,10 +87,13 @@ static double rim_moment(const sw__stud *s, double alpha, double lean)
     return s->F * s->rim * (cos(alpha) + sin(alpha) * tan(lean));
 }
 
+/* How far the tip must turn to lie flat. */
+static double flat_turn(const sw__stud *s) { return fmax(0, s->phi - s->play); }
+
 static void conform_held(const sw__stud *s, const sw__beam *b, sw__seat *seat)
 {
     const double EIk = s->EI * b->k, most = atan(s->slip);
-    double rho = fmin(most, s->phi * b->stick);
+    double rho = fmin(most, s->phi + flat_turn(s) * (b->stick - 1));
     seat->lean = s->phi - rho;
     seat->M_nut = EIk * ((s->phi - s->play - seat->lean) / b->tanh_u +
                          seat->lean / b->sinh_u);
@@ -105,7 +108,7 @@ static void conform_held(const sw__stud *s, const sw__beam *b, sw__seat *seat)
                                           (1 - 1 / b->cosh_u) / b->lag);
             seat->lean = s->phi - rho;
             alpha = seat->lean + b->tanh_u * (seat->M_nut / EIk -
-                                            seat->lean / b->sinh_u); /* (1) */
+                                              seat->lean / b->sinh_u); /* (1) */
         }
         seat->lift = s->rim * (cos(alpha) * tan(s->phi) - sin(alpha));
     }
@@ -116,15 +119,16 @@ static void conform_rocking(const sw__stud *s, const sw__beam *b,
                             sw__seat *seat)
 {
     const double EIk = s->EI * b->k, most = atan(s->slip);
-    seat->lean = s->phi - fmin(most, s->phi * b->u / b->lag);
+    seat->lean =
+        s->phi - fmin(most, s->phi + flat_turn(s) * (b->u / b->lag - 1));
     seat->M_nut = fmax(0, EIk * (s->phi - s->play - seat->lean) * b->tanh_u);
     double alpha = s->phi - s->play;
     if (seat->M_nut > rim_moment(s, alpha, seat->lean)) {
         seat->on_rim = 1;
         for (int i = 0; i < RIM_PASSES; i++) {
             seat->M_nut = rim_moment(s, alpha, seat->lean);
-            seat->lean = s->phi - fmin(most, s->phi + seat->M_nut /
-                                                          (s->F * s->length));
+            seat->lean =
+                s->phi - fmin(most, s->phi + seat->M_nut / (s->F * s->length));
             alpha = seat->lean + seat->M_nut / (EIk * b->tanh_u); /* (3) */
         }
         seat->lift = s->rim * (cos(alpha) * tan(s->phi) - sin(alpha));
@@ -145,10 +149,4 @@ sw__seat sw__seat_press(const sw__stud *s, const sw__beam *b)
     seat.arm = s->length * tan(seat.lean) - seat.M_foot / s->F;
     seat.travel = seat.arm + seat.offset;
     return seat;
-}
-
-sw__seat sw__seat_solve(const sw__stud *s)
-{
-    const sw__beam beam = sw__beam_of(s->F, s->EI, s->length);
-    return sw__seat_press(s, &beam);
 }

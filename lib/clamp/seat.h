@@ -8,7 +8,7 @@
 typedef struct {
     double k, u; /* sqrt(F/EI), and times the length */
     double tanh_u, sinh_u, cosh_u;
-    double stick; /* equation (4) per unit of phi */
+    double stick; /* rho/phi of equation (4) without play */
     double lag;   /* u - tanh u */
 } sw__beam;
 
@@ -16,14 +16,14 @@ sw__beam sw__beam_of(double F, double EI, double length);
 
 /* A stud under tension, its nut on a seat that leans by phi. */
 typedef struct {
-    double F;       /* tension, N */
-    double EI;      /* bending stiffness, N mm2 */
-    double length;  /* foot to nut face, mm */
-    double rim;     /* where a tilted nut bears, mm from the axis */
-    double phi;     /* lean of the seat, rad, >= 0 */
-    double slip;    /* largest friction along the slope, >= 0 */
-    double play;    /* lean that the thread takes up, rad */
-    int rocking;    /* foot free to rotate */
+    double F;      /* tension, N */
+    double EI;     /* bending stiffness, N mm2 */
+    double length; /* foot to nut face, mm */
+    double rim;    /* where a tilted nut bears, mm from the axis */
+    double phi;    /* lean of the seat, rad, >= 0 */
+    double slip;   /* largest friction along the slope, >= 0 */
+    double play;   /* lean that the thread takes up, rad */
+    int rocking;   /* foot free to rotate */
 } sw__stud;
 
 typedef struct {
@@ -38,9 +38,7 @@ typedef struct {
     int on_rim;
 } sw__seat;
 
-sw__seat sw__seat_solve(const sw__stud *stud);
-
-/* The same with the beam of this stud at hand: a strap asks it many times. */
+/* beam: of this stud; a strap presses it on many seats */
 sw__seat sw__seat_press(const sw__stud *stud, const sw__beam *beam);
 
 #endif

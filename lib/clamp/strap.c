@@ -19,13 +19,12 @@
  *   spread      a bent strap's underside grows between its contacts by
  *               u = F a' b' t/(4 EI_s): end slopes of a simply supported beam
  *               times t/2, loaded by the resultant: b' = x_s, a' = L - x_s (4)
- *   heel        T wants (u - X c_t)/(c_h + c_t), at most mu_heel N_heel; c_t, c_h:
- *               sideways give of toe and heel, mm/N, with the strap's own,
- *               4 a/(EA_s) and 4 b/(EA_s) (stretch, and the bending by a force
- *               t/2 off the axis). On solid supports u is so large that the
- *               heel slides and holds its full friction toward the toe     (5)
- *   side pull   S = -X - T, at most mu_toe N_toe; then T = -X - S, at most
- *               mu_heel N_heel; what is left over is unheld and taken at the
+ *   heel        T wants (u - X c_t)/(c_h + c_t), at most mu_heel N_heel; c_t,
+ * c_h: sideways give of toe and heel, mm/N, with the strap's own, 4 a/(EA_s)
+ * and 4 b/(EA_s) (stretch, and the bending by a force t/2 off the axis). On
+ * solid supports u is so large that the heel slides and holds its full friction
+ * toward the toe     (5) side pull   S = -X - T, at most mu_toe N_toe; then T =
+ * -X - S, at most mu_heel N_heel; what is left over is unheld and taken at the
  *               heel contact (a stop behind the strap)                    (6)
  *   rigid       u = 0: textbook statics
  *   full        theta at the nut less the strap's own slope under the
@@ -52,7 +51,10 @@
  * within 1 % of toe force and 0.003 F of side pull for a turned nut) and with
  * tests/reference/strap_planar.py. Beyond 5 degrees nothing was compared.
  */
+#include "clamp/strap.h"
+
 #include "clamp/strap_band.h"
+#include "clamp/strap_geometry.h"
 
 #include <string.h>
 
@@ -99,8 +101,8 @@ static void set_drag(const sw__strap_full *full, const sw__strap_geometry *g,
 
 /* Equations (10) and (11), heights. */
 static void set_strength(const sw__strap_full *full,
-                         const sw__strap_geometry *g,
-                         const sw__strap_forces *f, sw_strap_out *out)
+                         const sw__strap_geometry *g, const sw__strap_forces *f,
+                         sw_strap_out *out)
 {
     const sw_strap_in *in = &full->in;
     const double d3 = full->thread.root_diameter_mm, t = g->t;
@@ -109,13 +111,13 @@ static void set_strength(const sw__strap_full *full,
                          : fmax(f->seat.M_nut, fabs(f->seat.M_foot));
     out->stud_bending_Nm = f->seat.M_nut / 1000;
     out->foot_bending_Nm = f->seat.M_foot / 1000;
-    out->stud_stress_MPa = g->F / full->thread.root_area_mm2 +
-                           32 * M / (SW__PI * d3 * d3 * d3);
+    out->stud_stress_MPa =
+        g->F / full->thread.root_area_mm2 + 32 * M / (SW__PI * d3 * d3 * d3);
     out->stud_yield_use = SW_UNSET;
-    const double tau = in->nut == SW_NUT_TURNED
-                           ? 16000 * full->torque.thread_torque_Nm /
-                                 (SW__PI * d3 * d3 * d3)
-                           : 0;
+    const double tau =
+        in->nut == SW_NUT_TURNED
+            ? 16000 * full->torque.thread_torque_Nm / (SW__PI * d3 * d3 * d3)
+            : 0;
     if (sw__is_set(full->yield_MPa)) {
         out->stud_yield_use =
             hypot(out->stud_stress_MPa, sqrt(3) * tau) / full->yield_MPa;
@@ -128,21 +130,22 @@ static void set_strength(const sw__strap_full *full,
     out->strap_stress_MPa = g->F * g->a * g->b / (g->L * W);
     if (out->strap_stress_MPa > in->strap_yield_MPa)
         out->warnings |= SW_WARN_STRAP_YIELDS;
-    out->strap_sag_mm = in->strap == SW_STRAP_RIGID
-                            ? 0
-                            : g->F * g->a * g->a * g->b * g->b /
-                                  (3 * g->EI_strap * g->L);
+    out->strap_sag_mm =
+        in->strap == SW_STRAP_RIGID
+            ? 0
+            : g->F * g->a * g->a * g->b * g->b / (3 * g->EI_strap * g->L);
     const double upright = t / cos(g->theta);
-    out->top_mm = fmax(in->heel_height_mm + g->y_seat + full->above_strap_mm,
-                       in->heel_height_mm + upright + fmax(0, -g->L * tan(g->theta)));
+    out->top_mm =
+        fmax(in->heel_height_mm + g->y_seat + full->above_strap_mm,
+             in->heel_height_mm + upright + fmax(0, -g->L * tan(g->theta)));
     out->edge_lift_mm = 0;
     if (in->nose == SW_NOSE_FLAT && in->strap != SW_STRAP_RIGID)
         out->edge_lift_mm = g->L * sw__strap_toe_slope(g);
 }
 
 static void set_warnings(const sw__strap_full *full,
-                         const sw__strap_geometry *g,
-                         const sw__strap_forces *f, sw_strap_out *out)
+                         const sw__strap_geometry *g, const sw__strap_forces *f,
+                         sw_strap_out *out)
 {
     const sw_strap_in *in = &full->in;
     const double level = 1e-9; /* rad: the heights differ by rounding only */
@@ -152,8 +155,15 @@ static void set_warnings(const sw__strap_full *full,
     if (g->toe_bears == SW_BEARS_EDGE &&
         (g->theta < -level || in->strap != SW_STRAP_RIGID))
         w |= SW_WARN_TOE_ON_EDGE;
-    if (fabs(f->S) >= g->mu_toe * f->N_toe * (1 - 1e-9) && f->S != 0)
+    if (in->nut == SW_NUT_TURNED && f->S != 0 &&
+        fabs(f->S) >= g->mu_toe * f->N_toe * (1 - 1e-9))
         w |= SW_WARN_TOE_SLIDES;
+    if (in->stud_length_mm < in->part_height_mm + in->pad_thickness_mm +
+                                 in->step_mm + in->strap_thickness_mm ||
+        g->a < in->rim_radius_mm || g->b < in->rim_radius_mm)
+        w |= SW_WARN_MEASURES;
+    if (g->toe_near || g->heel_near)
+        w |= SW_WARN_BETWEEN_EDGES;
     if (f->U != 0)
         w |= SW_WARN_STRAP_WALKS;
     if (in->seat == SW_SEAT_SPHERICAL && fabs(g->theta) > g->permitted)
@@ -172,12 +182,12 @@ static void set_warnings(const sw__strap_full *full,
     if (in->nut == SW_NUT_STILL)
         w |= SW_WARN_NO_NOMINAL;
     if (in->seat == SW_SEAT_FLAT && fabs(g->theta) > level &&
-        fabs(in->tilt_deg) <= in->thread_play_deg)
+        fabs(in->tilt_deg) >= 0.05 && fabs(in->tilt_deg) <= in->thread_play_deg)
         w |= SW_WARN_PLAY_COVERS_TILT;
-    w |= full->torque.warnings & (SW_WARN_UNUSED_INPUT | SW_WARN_OVER_PROOF |
-                                  SW_WARN_OVER_YIELD | SW_WARN_SELF_LOOSENING |
-                                  SW_WARN_LUBRICATION_CONFLICT |
-                                  SW_WARN_TABLE_FROM_MEMORY);
+    w |= full->torque.warnings &
+         (SW_WARN_UNUSED_INPUT | SW_WARN_OVER_PROOF | SW_WARN_OVER_YIELD |
+          SW_WARN_SELF_LOOSENING | SW_WARN_LUBRICATION_CONFLICT |
+          SW_WARN_TABLE_FROM_MEMORY);
     out->warnings |= w;
 }
 
@@ -185,9 +195,9 @@ static int state_of(const sw__strap_geometry *g, const sw__strap_forces *f)
 {
     if (f->seat.on_rim)
         return SW_STATE_RIM;
-    if (fabs(g->theta) <= 1e-9)
+    if (fabs(f->theta) <= 1e-9)
         return SW_STATE_LEVEL;
-    return g->permitted > 0 && fabs(g->theta) <= g->permitted
+    return g->permitted > 0 && fabs(f->theta) <= g->permitted
                ? SW_STATE_SWIVELLED
                : SW_STATE_CONFORMED;
 }
@@ -211,7 +221,7 @@ static int solve(const sw_strap_in *in, int with_band, sw_strap_out *out,
     const int status = sw__strap_open(in, &full, err);
     if (status)
         return status;
-    const sw__strap_geometry g = sw__strap_place(&full);
+    const sw__strap_geometry g = sw__strap_place(&full, 0, 0);
     if (!(g.a > 0))
         return fail_tips(err, 1);
     const sw__strap_choice nominal = sw__strap_nominal(&full.in, &g);
@@ -222,7 +232,7 @@ static int solve(const sw_strap_in *in, int with_band, sw_strap_out *out,
         return sw__fail(err, SW_ERR_NONE, "step_mm",
                         "step_mm: with so deep a step and so much friction "
                         "the strap jams; the model has no answer");
-    const double sign = g.theta < 0 ? -1 : 1;
+    const double sign = f.theta < 0 ? -1 : 1; /* as the nut sees it */
     out->preload_N = g.F;
     out->torque_Nm = full.torque.torque_Nm;
     const double L = full.in.stud_to_toe_mm + full.in.stud_to_heel_mm;
@@ -263,8 +273,7 @@ sw_strap_out sw_strap(const sw_strap_in *in, sw_error *err)
     sw_strap_out out;
     memset(&out, 0, sizeof out);
     sw__clear(err);
-    const int status =
-        in ? solve(in, 1, &out, err) : sw__fail_null(err, "in");
+    const int status = in ? solve(in, 1, &out, err) : sw__fail_null(err, "in");
     if (status)
         sw__spoil(&out, SW_STRUCT_STRAP_OUT, status);
     return out;

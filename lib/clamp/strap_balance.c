@@ -69,9 +69,10 @@ static void press_once(const sw__strap_geometry *g, const sw__strap_choice *c,
     f->seat = sw__seat_press(&stud, &g->beam);
     f->X = -sign * g->F * tan(f->seat.lean) + c->extra_load * g->F;
     f->x_seat = g->b + sign * f->seat.arm + c->extra_place;
-    f->y_seat = g->y_seat - sign * f->seat.travel * tan(g->theta) +
-                f->seat.lift;
+    f->y_seat =
+        g->y_seat - sign * f->seat.travel * tan(g->theta) + f->seat.lift;
     f->x_nut = g->b + sign * f->seat.travel;
+    f->theta = theta;
 }
 
 /* Equations (2) and (4). Where nut and resultant stand hangs on the strap's
@@ -94,15 +95,13 @@ static void press_seat(const sw__strap_geometry *g, const sw__strap_choice *c,
         press_once(g, c, g->theta - own, f);
     }
     const double b = fmin(fmax(f->x_seat, 0), g->L);
-    f->spread =
-        c->rigid ? 0 : g->F * (g->L - b) * b * g->t / (4 * g->EI_strap);
+    f->spread = c->rigid ? 0 : g->F * (g->L - b) * b * g->t / (4 * g->EI_strap);
 }
 
 /* Equation (3). */
 static void set_normals(const sw__strap_geometry *g, sw__strap_forces *f)
 {
-    f->N_toe =
-        (g->F * f->x_seat + f->X * f->y_seat + f->S * g->y_toe) / g->L;
+    f->N_toe = (g->F * f->x_seat + f->X * f->y_seat + f->S * g->y_toe) / g->L;
     f->N_heel = g->F - f->N_toe;
 }
 

@@ -12,15 +12,16 @@
 
 /* The strap in numbers. Lengths mm, angles rad, forces N. */
 typedef struct {
-    double F, theta, a, b, L;         /* a, b: contacts as they bear */
-    double y_seat, y_toe;             /* over the heel contact */
-    double t, EI_strap, EA_strap;     /* strap */
-    double EI_stud, length, rim;      /* stud and nut */
-    sw__beam beam;                    /* the stud under F */
-    double mu_toe, mu_heel;           /* mu_heel INFINITY: serrated */
-    double c_toe, c_heel;             /* sideways give, mm/N */
-    double permitted;                 /* tilt that the seat takes up */
-    int toe_bears, heel_bears;        /* sw_bears */
+    double F, theta, a, b, L;     /* a, b: contacts as they bear */
+    double y_seat, y_toe;         /* over the heel contact */
+    double t, EI_strap, EA_strap; /* strap */
+    double EI_stud, length, rim;  /* stud and nut */
+    sw__beam beam;                /* the stud under F */
+    double mu_toe, mu_heel;       /* mu_heel very large: serrated */
+    double c_toe, c_heel;         /* sideways give, mm/N */
+    double permitted;             /* tilt that the seat takes up */
+    int toe_bears, heel_bears;    /* sw_bears */
+    int toe_near, heel_near;      /* about to change their edge */
 } sw__strap_geometry;
 
 /* What is uncertain. */
@@ -48,6 +49,7 @@ typedef struct {
     double x_seat; /* where the resultant passes the height of the nut's face */
     double y_seat; /* that height */
     double x_nut;  /* where the nut came to rest */
+    double theta;  /* tilt that the nut sees, the strap's own slope off */
     double spread; /* lengthening of the underside */
     int jammed;    /* no side pull agrees with both friction limits */
 } sw__strap_forces;

@@ -6,7 +6,8 @@
  * Smallest and largest over the corners of what is not known: friction
  * along the slope at the seat, foot held or rocking, heel friction relaxed or
  * at its upper end, thread play, the strap's slope at the stud; side pull
- * limited by the largest toe force among them. The friction coefficient of the
+ * limited by the largest toe force among them; either edge of a flat land that
+ * is about to change its edge. The friction coefficient of the
  * toe is not varied.
  *
  * The ends: friction along the slope 0 .. seat_slip for a nut that turns, 0 ..
@@ -16,6 +17,8 @@
  * inside.
  */
 #include "clamp/strap_band.h"
+
+#include "clamp/strap_geometry.h"
 
 #include <string.h>
 
@@ -95,18 +98,27 @@ static void widen_over_seat(extent *e, const sw__strap_full *full,
             }
 }
 
-static extent band_of(const sw__strap_full *full, const sw__strap_geometry *g,
-                      const sw__strap_choice *nominal)
+static void widen_over_foot(extent *e, const sw__strap_full *full,
+                            const sw__strap_geometry *g, sw__strap_choice c)
 {
-    extent e = {INFINITY, -INFINITY, INFINITY, -INFINITY};
-    sw__strap_choice c = *nominal;
-    widen(&e, g, &c);
     for (c.rocking = 0; c.rocking <= 1; c.rocking++)
         for (int play = 0; play <= 1; play++)
             for (c.slope = 0; c.slope <= !c.rigid; c.slope++) {
                 c.play = play * SW__RAD(full->in.thread_play_deg);
-                widen_over_seat(&e, full, g, c);
+                widen_over_seat(e, full, g, c);
             }
+}
+
+static extent band_of(const sw__strap_full *full, const sw__strap_geometry *g,
+                      const sw__strap_choice *nominal)
+{
+    extent e = {INFINITY, -INFINITY, INFINITY, -INFINITY};
+    widen(&e, g, nominal);
+    for (int toe = 0; toe <= g->toe_near; toe++)
+        for (int heel = 0; heel <= g->heel_near; heel++) {
+            const sw__strap_geometry other = sw__strap_place(full, toe, heel);
+            widen_over_foot(&e, full, &other, *nominal);
+        }
     return e;
 }
 
@@ -116,8 +128,8 @@ static double limit(double value, double most)
 }
 
 void sw__strap_band(const sw__strap_full *full, const sw__strap_geometry *g,
-                    const sw__strap_choice *nominal,
-                    const sw__strap_forces *f, sw_strap_out *out)
+                    const sw__strap_choice *nominal, const sw__strap_forces *f,
+                    sw_strap_out *out)
 {
     const extent e = band_of(full, g, nominal);
     const double cap = g->mu_toe * e.N_high;

@@ -1,15 +1,10 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
- *
- * The steps from an opened question to the band of its answer.
  */
 #ifndef SW_CLAMP_STRAP_BAND_H
 #define SW_CLAMP_STRAP_BAND_H
 
 #include "clamp/strap_balance.h"
 #include "clamp/strap_resolve.h"
-
-/* The strap in numbers, its contacts as they bear. */
-sw__strap_geometry sw__strap_place(const sw__strap_full *full);
 
 /* What the nominal answer takes for what is uncertain. */
 sw__strap_choice sw__strap_nominal(const sw_strap_in *in,

@@ -3,7 +3,7 @@
  * Strap geometry: where the strap bears, and the strap in numbers. Equation
  * (8) of strap.c, and the shift of a round nose, r sin(theta) toward the toe.
  */
-#include "clamp/strap_band.h"
+#include "clamp/strap_geometry.h"
 
 #include <string.h>
 
@@ -15,32 +15,42 @@ static double strap_inertia(const sw_strap_in *in)
     return (in->strap_width_mm - in->slot_width_mm) * t * t * t / 12;
 }
 
-static void place_contacts(const sw_strap_in *in, sw__strap_geometry *g)
+/* The contact moves from one edge of a land to the other over a small range of
+ * tilt, in which both bear; the planar solver of the tests shows a tenth of a
+ * degree. */
+static int near(double theta, double edge)
 {
-    const int rigid = in->strap == SW_STRAP_RIGID;
-    const double toe = rigid ? 0 : sw__strap_toe_slope(g);
-    const double heel = rigid ? 0 : sw__strap_heel_slope(g);
-    g->toe_bears = g->heel_bears = SW_BEARS_NOSE;
-    if (in->nose == SW_NOSE_ROUND)
-        g->a += in->nose_radius_mm * sin(g->theta);
-    if (in->nose == SW_NOSE_FLAT) {
-        g->toe_bears = g->theta > toe ? SW_BEARS_TIP : SW_BEARS_EDGE;
-        if (g->toe_bears == SW_BEARS_TIP)
-            g->a += in->toe_land_mm;
-    }
-    if (in->heel != SW_HEEL_SCREW) {
-        g->heel_bears = g->theta > -heel || (rigid && g->theta == 0)
-                            ? SW_BEARS_EDGE
-                            : SW_BEARS_TIP;
-        if (g->heel_bears == SW_BEARS_TIP)
-            g->b += in->heel_land_mm;
-    }
-    g->L = g->a + g->b;
-    g->y_toe = -g->L * tan(g->theta) - in->step_mm;
-    g->y_seat = g->t / cos(g->theta) - g->b * tan(g->theta);
+    return fabs(theta - edge) <= SW__RAD(0.1) + 0.2 * fabs(edge);
 }
 
-sw__strap_geometry sw__strap_place(const sw__strap_full *full)
+static void place_toe(const sw_strap_in *in, double edge, int flip,
+                      sw__strap_geometry *g)
+{
+    g->toe_bears = SW_BEARS_NOSE;
+    if (in->nose == SW_NOSE_ROUND)
+        g->a += in->nose_radius_mm * sin(g->theta);
+    if (in->nose != SW_NOSE_FLAT)
+        return;
+    const int outer = (g->theta > edge) != flip;
+    g->toe_bears = outer ? SW_BEARS_TIP : SW_BEARS_EDGE;
+    g->toe_near = in->toe_land_mm > 0 && near(g->theta, edge);
+    g->a += outer ? in->toe_land_mm : 0;
+}
+
+static void place_heel(const sw_strap_in *in, double edge, int flip,
+                       sw__strap_geometry *g)
+{
+    g->heel_bears = SW_BEARS_NOSE;
+    if (in->heel == SW_HEEL_SCREW)
+        return;
+    const int outer = (g->theta < edge) != flip;
+    g->heel_bears = outer ? SW_BEARS_TIP : SW_BEARS_EDGE;
+    g->heel_near = in->heel_land_mm > 0 && near(g->theta, edge);
+    g->b += outer ? in->heel_land_mm : 0;
+}
+
+sw__strap_geometry sw__strap_place(const sw__strap_full *full, int flip_toe,
+                                   int flip_heel)
 {
     const sw_strap_in *in = &full->in;
     const double d3 = full->thread.root_diameter_mm;
@@ -62,9 +72,16 @@ sw__strap_geometry sw__strap_place(const sw__strap_full *full)
     g.mu_heel = in->heel == SW_HEEL_SERRATED ? SERRATED : in->mu_heel;
     g.c_toe = in->toe_compliance_mm_per_N;
     g.c_heel = in->heel_compliance_mm_per_N;
-    g.permitted = in->seat == SW_SEAT_SPHERICAL
-                      ? SW__RAD(in->permitted_tilt_deg)
-                      : 0;
-    place_contacts(in, &g);
+    g.permitted =
+        in->seat == SW_SEAT_SPHERICAL ? SW__RAD(in->permitted_tilt_deg) : 0;
+    /* tilts at which the lands change their edge, by the distances as given */
+    const int rigid = in->strap == SW_STRAP_RIGID;
+    const double toe_edge = rigid ? 0 : sw__strap_toe_slope(&g);
+    const double heel_edge = rigid ? 0 : -sw__strap_heel_slope(&g);
+    place_toe(in, toe_edge, flip_toe, &g);
+    place_heel(in, heel_edge, flip_heel, &g);
+    g.L = g.a + g.b;
+    g.y_toe = -g.L * tan(g.theta) - in->step_mm;
+    g.y_seat = g.t / cos(g.theta) - g.b * tan(g.theta);
     return g;
 }

@@ -5,8 +5,8 @@
  * Heights: tan(theta) = (heel - part - pad - step)/L with L = a + b, heel-high
  * positive. Either both heights are given or the tilt.
  *
- * Free stud = part height + pad + step + strap thickness + washers + throat of the
- * T-slot (its depth above the recess, BS 2485 geometry of ISO 299; 1.2
+ * Free stud = part height + pad + step + strap thickness + washers + throat of
+ * the T-slot (its depth above the recess, BS 2485 geometry of ISO 299; 1.2
  * diameters where the table has none). The strap's own dimensions come from
  * the standard series for the stud's size.
  */
@@ -85,6 +85,9 @@ static int check_choice(const sw_strap_in *in, sw_error *err)
     if (sw__is_set(in->preload_N) && sw__is_set(in->torque_Nm))
         return sw__fail(err, SW_ERR_CONFLICT, "torque_Nm",
                         "torque_Nm: give the torque or the preload, not both");
+    if (in->nut == SW_NUT_STILL && sw__is_set(in->torque_Nm))
+        return sw__fail(err, SW_ERR_CONFLICT, "torque_Nm",
+                        "torque_Nm: nobody turns this nut; give the preload");
     if (!sw__is_set(in->stud_to_toe_mm))
         return fail_missing(err, "stud_to_toe_mm",
                             "stud axis to where the toe bears");
@@ -142,10 +145,9 @@ static int open_torque(sw__strap_full *full, const sw__filler *fill,
         return sw__is_set(in->preload_N)
                    ? sw__fail_range(err, "preload_N", in->preload_N, "N", 1e-3,
                                     most)
-                   : sw__fail_range(err, "torque_Nm", in->torque_Nm, "N.m",
-                                    1e-6,
-                                    in->torque_Nm * most /
-                                        full->torque.preload_N);
+                   : sw__fail_range(
+                         err, "torque_Nm", in->torque_Nm, "N.m", 1e-6,
+                         in->torque_Nm * most / full->torque.preload_N);
     sw__fill_text(fill, "lubrication", full->question.lubrication);
     sw__fill_text(fill, "grade", full->question.grade);
     sw__fill_number(fill, "nut_factor", full->question.nut_factor);
@@ -348,12 +350,12 @@ sw_assumption sw_strap_assumed(const sw_strap_in *in, int index, sw_error *err)
 {
     sw__strap_full full;
     sw__clear(err);
-    const int status = in ? sw__strap_open(in, &full, err)
-                          : sw__fail_null(err, "in");
+    const int status =
+        in ? sw__strap_open(in, &full, err) : sw__fail_null(err, "in");
     if (status)
         return sw__no_assumption(status);
-    sw_assumption a = sw__assumed(&full.in, SW_STRUCT_STRAP_IN,
-                                  full.in.assumed, index, err);
+    sw_assumption a =
+        sw__assumed(&full.in, SW_STRUCT_STRAP_IN, full.in.assumed, index, err);
     sw__describe_friction(&a, &full.question);
     return a;
 }

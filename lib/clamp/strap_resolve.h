@@ -22,10 +22,8 @@ typedef struct {
 /* Returns 0 or records the error. */
 int sw__strap_open(const sw_strap_in *in, sw__strap_full *full, sw_error *err);
 
-/* sw_strap() without the band, which stays 0: for trials by the dozen. */
-sw_strap_out sw__strap_bare(const sw_strap_in *in);
-
-/* Whether a value was given that this kind of strap does not use. */
+/* Whether a value was given that this kind of strap does not use
+ * (strap_unused.c). */
 int sw__strap_unused(const sw_strap_in *in);
 
 #endif

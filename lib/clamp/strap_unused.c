@@ -25,6 +25,10 @@ int sw__strap_unused(const sw_strap_in *in)
         {sphere, in->permitted_tilt_deg},
         {!sphere, in->washer_diameter_mm},
         {!sphere, in->washer_thickness_mm},
+        {in->nut != SW_NUT_STILL, in->seat_slip},
+        {in->nut != SW_NUT_STILL, in->prevailing_torque_Nm},
+        {in->strap != SW_STRAP_RIGID, in->strap_modulus_MPa},
+        {!sw__is_set(in->heel_compliance_mm_per_N), in->heel_screw_diameter_mm},
     };
     for (size_t i = 0; i < sizeof given / sizeof given[0]; i++)
         if (!given[i].applies && sw__is_set(given[i].value))

@@ -24,8 +24,7 @@ const sw_field sw__chart_in_fields[] = {
            "Mechanical Engineering Design (Shigley) 9th ed. table 8-15, by "
            "lubrication"),
     SW__IN(preload_N, "N", 1e-3, 1e8, 0, 0, ""),
-    SW__IN(proof_fraction, "", 0.05, 1, 0.6, 0.9,
-           "common practice, no source"),
+    SW__IN(proof_fraction, "", 0.05, 1, 0.6, 0.9, "common practice, no source"),
     SW__END,
 };
 #undef SW__S
@@ -95,8 +94,8 @@ static int solve(const sw_chart_in *in, sw_chart_in *full, sw_chart_out *out,
                  sw_error *err)
 {
     *full = *in;
-    int status = sw__reopen(full, SW_STRUCT_CHART_IN, &full->assumed,
-                            &full->seal, err);
+    int status =
+        sw__reopen(full, SW_STRUCT_CHART_IN, &full->assumed, &full->seal, err);
     if (!status)
         status = sw__check_input(full, SW_STRUCT_CHART_IN, err);
     if (status)
@@ -120,9 +119,9 @@ static int solve(const sw_chart_in *in, sw_chart_in *full, sw_chart_out *out,
         out->preload_N = in->preload_N;
         out->torque_Nm = per_kN.torque_Nm * in->preload_N / 1000;
     }
-    out->warnings = per_kN.warnings & (SW_WARN_LUBRICATION_CONFLICT |
-                                       SW_WARN_TABLE_FROM_MEMORY |
-                                       SW_WARN_UNUSED_INPUT);
+    out->warnings =
+        per_kN.warnings & (SW_WARN_LUBRICATION_CONFLICT |
+                           SW_WARN_TABLE_FROM_MEMORY | SW_WARN_UNUSED_INPUT);
     const sw_thread_out t = sw_thread(in->thread, err);
     const sw_grade_out g = sw_grade(full->grade, t.nominal_mm, err);
     if (g.status == SW_ERR_UNKNOWN)
@@ -130,6 +129,21 @@ static int solve(const sw_chart_in *in, sw_chart_in *full, sw_chart_out *out,
     sw__clear(err);
     set_limit(full, &t, &g, out);
     return SW_OK;
+}
+
+int sw_chart_resolve(sw_chart_in *in, sw_error *err)
+{
+    sw_chart_in full;
+    sw_chart_out out;
+    memset(&out, 0, sizeof out);
+    sw__clear(err);
+    const int status =
+        in ? solve(in, &full, &out, err) : sw__fail_null(err, "in");
+    if (!status) {
+        *in = full;
+        in->seal = sw__seal(in, SW_STRUCT_CHART_IN, in->assumed);
+    }
+    return status;
 }
 
 sw_chart_out sw_chart(const sw_chart_in *in, sw_error *err)

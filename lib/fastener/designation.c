@@ -56,8 +56,11 @@ static void cut_series(name_parts *p)
 {
     static const struct {
         const char *tail, *series;
-    } tail[] = {{"UNRC", "UNC"}, {"UNRF", "UNF"}, {"UNC", "UNC"},
-                {"UNF", "UNF"}, {"UN", "8UN"}};
+    } tail[] = {{"UNRC", "UNC"},
+                {"UNRF", "UNF"},
+                {"UNC", "UNC"},
+                {"UNF", "UNF"},
+                {"UN", "8UN"}};
     for (size_t i = 0; i < sizeof tail / sizeof tail[0]; i++)
         if (ends_with(p->core, tail[i].tail)) {
             p->core[strlen(p->core) - strlen(tail[i].tail)] = '\0';

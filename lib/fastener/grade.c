@@ -15,9 +15,9 @@
 
 #define SW__S sw_grade_out
 const sw_field sw__grade_out_fields[] = {
-    SW__OUT_TEXT(grade),         SW__OUT(proof_MPa, "MPa"),
-    SW__OUT(yield_MPa, "MPa"),   SW__OUT(tensile_MPa, "MPa"),
-    SW__OUT_TEXT(source),        SW__END,
+    SW__OUT_TEXT(grade),       SW__OUT(proof_MPa, "MPa"),
+    SW__OUT(yield_MPa, "MPa"), SW__OUT(tensile_MPa, "MPa"),
+    SW__OUT_TEXT(source),      SW__END,
 };
 #undef SW__S
 

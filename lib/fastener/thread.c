@@ -94,14 +94,15 @@ static void play(sw_thread_out *t)
         nut = 1.32 * bolt;
     } else {
         const double D = d / 25.4, p = P / 25.4;
-        bolt = 25.4 * (0.0015 * cbrt(D) + 0.0015 * sqrt(D) +
-                       0.015 * pow(p, 2.0 / 3));
+        bolt = 25.4 *
+               (0.0015 * cbrt(D) + 0.0015 * sqrt(D) + 0.015 * pow(p, 2.0 / 3));
         allowance = 0.3 * bolt;
         nut = 1.3 * bolt;
     }
     t->play_mean_deg =
         SW__DEG(atan((allowance + (bolt + nut) / 2) / t->nut_height_mm));
-    t->play_max_deg = SW__DEG(atan((allowance + bolt + nut) / t->nut_height_mm));
+    t->play_max_deg =
+        SW__DEG(atan((allowance + bolt + nut) / t->nut_height_mm));
 }
 
 static void hardware(sw_thread_out *t)
@@ -139,8 +140,7 @@ sw_thread_out sw_thread(const char *designation, sw_error *err)
     }
     const struct sw__threads_row *row = sw__thread_row(designation);
     if (!row) {
-        sw__spoil(&t, SW_STRUCT_THREAD_OUT,
-                  sw__fail_thread(err, designation));
+        sw__spoil(&t, SW_STRUCT_THREAD_OUT, sw__fail_thread(err, designation));
         return t;
     }
     sw__copy(t.designation, sizeof t.designation, row->key);

@@ -52,12 +52,13 @@ const sw_field sw__torque_in_fields[] = {
            "by lubrication; with a nut factor: split evenly from it"),
     SW__IN(mu_seat, "", 0, 1, 0.08, 0.24,
            "by lubrication; with a nut factor: split evenly from it"),
-    SW__IN_TIMES(friction_radius_mm, "mm", 0.1, 500, 0.9, 1.1,
-           "VDI 2230-1: (bearing face + clearance hole)/4, ISO 4014 and ISO "
-           "273 medium or their inch counterparts"),
+    SW__IN_TIMES(
+        friction_radius_mm, "mm", 0.1, 500, 0.9, 1.1,
+        "VDI 2230-1: (bearing face + clearance hole)/4, ISO 4014 and ISO "
+        "273 medium or their inch counterparts"),
     SW__IN(prevailing_torque_Nm, "N.m", 0, 1e5, 0, 0, "plain nut"),
     SW__IN_TIMES(free_length_mm, "mm", 0.1, 10000, 0.4, 2,
-           "five diameters; no source, measure it"),
+                 "five diameters; no source, measure it"),
     SW__IN_WORD(form, SW_WORDS_FORM, "VDI 2230-1"),
     SW__IN_WORD(torsion, SW_WORDS_TORSION, "VDI 2230-1 since 2003"),
     SW__END,
@@ -221,15 +222,14 @@ static int solve(const sw_torque_in *in, const sw_thread_out *t,
         out->preload_N = in->preload_N;
     }
     const double F = out->preload_N;
-    out->torque_Nm = sw__is_set(in->torque_Nm) ? in->torque_Nm
-                                               : arm * F / 1000 + T0;
+    out->torque_Nm =
+        sw__is_set(in->torque_Nm) ? in->torque_Nm : arm * F / 1000 + T0;
     out->nut_factor = arm / t->nominal_mm;
     fill_shares(out, &a, T0);
     out->tension_MPa = F / A;
     out->torsion_MPa = w * 1000 * out->thread_torque_Nm;
-    out->equivalent_MPa =
-        sqrt(out->tension_MPa * out->tension_MPa +
-             3 * out->torsion_MPa * out->torsion_MPa);
+    out->equivalent_MPa = sqrt(out->tension_MPa * out->tension_MPa +
+                               3 * out->torsion_MPa * out->torsion_MPa);
     out->mu_thread = in->mu_thread;
     out->mu_seat = in->mu_seat;
     out->friction_radius_mm = in->friction_radius_mm;

@@ -47,8 +47,9 @@ static int fill_rest(const sw__filler *fill, sw_torque_in *in,
         sw__line line = sw__line_start(message, sizeof message);
         sw__line_add(&line, "nut_factor: ");
         sw__line_add_number(&line, in->nut_factor);
-        sw__line_add(&line, " is less than stretching the stud and the friction "
-                            "given take");
+        sw__line_add(&line,
+                     " is less than stretching the stud and the friction "
+                     "given take");
         return sw__fail(err, SW_ERR_RANGE, "nut_factor", message);
     }
     sw__fill_number(fill, "mu_thread", rest / arm);
@@ -102,8 +103,8 @@ static int check_choice(const sw_torque_in *in, sw_error *err)
 int sw__torque_open(sw_torque_in *in, sw_thread_out *t, sw_error *err)
 {
     sw__clear(err);
-    int status = sw__reopen(in, SW_STRUCT_TORQUE_IN, &in->assumed, &in->seal,
-                            err);
+    int status =
+        sw__reopen(in, SW_STRUCT_TORQUE_IN, &in->assumed, &in->seal, err);
     if (!status)
         status = sw__check_input(in, SW_STRUCT_TORQUE_IN, err);
     if (!status)
@@ -177,8 +178,8 @@ static void rest_range(sw_assumption *a, const sw_torque_in *full,
 void sw__describe_friction(sw_assumption *a, const sw_torque_in *full)
 {
     const int is_K = strcmp(a->name, "nut_factor") == 0;
-    const int is_mu = strcmp(a->name, "mu_thread") == 0 ||
-                      strcmp(a->name, "mu_seat") == 0;
+    const int is_mu =
+        strcmp(a->name, "mu_thread") == 0 || strcmp(a->name, "mu_seat") == 0;
     if (a->status || !(is_K || is_mu))
         return;
     const int K_assumed =

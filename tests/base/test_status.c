@@ -142,6 +142,15 @@ static uint32_t provoke_warning(uint32_t bit)
     case SW_WARN_NO_NOMINAL:
         s.nut = SW_NUT_STILL;
         break;
+    case SW_WARN_MEASURES:
+        s.part_height_mm = 40;
+        s.stud_length_mm = 50;
+        break;
+    case SW_WARN_BETWEEN_EDGES:
+        s.nose = SW_NOSE_FLAT;
+        s.toe_land_mm = 10;
+        s.tilt_deg = 0.05;
+        break;
     case SW_WARN_PLAY_COVERS_TILT:
         s.tilt_deg = 0.5;
         s.thread_play_deg = 0.6;

@@ -266,8 +266,8 @@ has 'toe force' 'lever ratio' 'heel force' 'The part is pushed AWAY' \
 good $strap --heel-height 40mm --strap rigid
 has '8000 N (1798 lbf)' 'The part is not drawn either way' '4000 N'
 good $strap --tilt -1deg
-has 'heel LOW by 1.00 deg' 'warnings' 'the heel is lower than the toe' \
-    'raise the heel by'
+has 'heel LOW by 1.00 deg' 'warnings' 'the strap rises from heel to toe' \
+    'with the heel higher by'
 good $strap --tilt 6deg --heel screw --units us
 has 'drawn TOWARD the stud'
 good $strap --tilt 3deg --nut still
