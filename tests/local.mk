@@ -43,6 +43,7 @@ endif
 
 TESTS += \
 	tests/header.sh \
+	tests/readme.sh \
 	tests/symbols.sh \
 	tests/installed.sh \
 	tests/locale.sh \
@@ -119,6 +120,7 @@ EXTRA_DIST += \
 	tests/clamp/strap_question.h \
 	tests/exported-symbols.txt \
 	tests/header.sh \
+	tests/readme.sh \
 	tests/symbols.sh \
 	tests/installed.sh \
 	tests/locale.sh \
