@@ -14,23 +14,7 @@ if test -z "$CXX"; then
         command -v "$CXX" >/dev/null 2>&1 && break
     done
 fi
-tmp=$(mktemp -d "${TMPDIR:-/tmp}/header.XXXXXX") || exit 1
-trap 'rm -rf "$tmp"' 0
-trap 'exit 1' 1 2 15
-
-passed=0
-failed=0
-
-pass()
-{
-    passed=$((passed + 1))
-}
-
-fail()
-{
-    failed=$((failed + 1))
-    echo "FAIL $*"
-}
+. "$srcdir/tests/tally.sh"
 
 # compile WHAT FILE COMMAND...
 compile()

@@ -18,31 +18,8 @@ if ! command -v "$PKG_CONFIG" >/dev/null 2>&1; then
     echo "SKIP: pkg-config is not installed"
     exit 77
 fi
-tmp=$(mktemp -d "${TMPDIR:-/tmp}/installed.XXXXXX") || exit 1
-trap 'chmod -R u+w "$tmp"; rm -rf "$tmp"' 0
-trap 'exit 1' 1 2 15
+. "$srcdir/tests/tally.sh"
 dest=$tmp/dest
-
-passed=0
-failed=0
-
-pass()
-{
-    passed=$((passed + 1))
-}
-
-fail()
-{
-    failed=$((failed + 1))
-    echo "FAIL $*"
-}
-
-finish()
-{
-    echo "$passed passed, $failed failed"
-    test $failed -eq 0
-    exit
-}
 
 if (cd "$builddir" && "$MAKE" install DESTDIR="$dest") >"$tmp/said" 2>&1; then
     pass

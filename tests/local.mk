@@ -125,6 +125,7 @@ EXTRA_DIST += \
 	tests/installed.sh \
 	tests/locale.sh \
 	tests/no-check.sh \
+	tests/tally.sh \
 	tests/python.sh
 
 # Folders of data are taken whole, from the source tree alone: in EXTRA_DIST

@@ -11,24 +11,8 @@
 srcdir=${srcdir:-$(dirname "$0")/..}
 builddir=${builddir:-.}
 STRAPWISE=${STRAPWISE:-$builddir/strapwise}
-tmp=$(mktemp -d "${TMPDIR:-/tmp}/locale.XXXXXX") || exit 1
-trap 'rm -rf "$tmp"' 0
-trap 'exit 1' 1 2 15
+. "$srcdir/tests/tally.sh"
 unset LANG LC_NUMERIC LC_CTYPE LC_MESSAGES LANGUAGE
-
-passed=0
-failed=0
-
-pass()
-{
-    passed=$((passed + 1))
-}
-
-fail()
-{
-    failed=$((failed + 1))
-    echo "FAIL $*"
-}
 
 # is_comma NAME: the decimal mark of that locale is a comma
 is_comma()
@@ -126,5 +110,4 @@ for suite in number units field torque; do
 done
 test $suites -gt 0 || echo "the C suite was not built: that part is left out"
 
-echo "$passed passed, $failed failed"
-test $failed -eq 0
+finish

@@ -16,23 +16,7 @@ export LC_ALL
 shared=$builddir/.libs/libstrapwise.so
 static=$builddir/.libs/libstrapwise.a
 want=$srcdir/tests/exported-symbols.txt
-tmp=$(mktemp -d "${TMPDIR:-/tmp}/symbols.XXXXXX") || exit 1
-trap 'rm -rf "$tmp"' 0
-trap 'exit 1' 1 2 15
-
-passed=0
-failed=0
-
-pass()
-{
-    passed=$((passed + 1))
-}
-
-fail()
-{
-    failed=$((failed + 1))
-    echo "FAIL $*"
-}
+. "$srcdir/tests/tally.sh"
 
 # names FILE OPTION...: one name a line
 names()
@@ -122,5 +106,4 @@ else
 fi
 test $looked -eq 1 || fail "no library in $builddir/.libs"
 
-echo "$passed passed, $failed failed"
-test $failed -eq 0
+finish

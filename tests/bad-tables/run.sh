@@ -18,25 +18,8 @@ CC=${CC:-cc}
 LC_ALL=C
 export LC_ALL
 
-tmp=${TMPDIR:-/tmp}/bad-tables.$$
-(umask 077 && mkdir "$tmp") || exit 1
-trap 'rm -rf "$tmp"' 0
-trap 'exit 1' 1 2 15
+. "$bad/../tally.sh"
 mkdir "$tmp/base" || exit 1
-
-passed=0
-failed=0
-
-pass()
-{
-    passed=$((passed + 1))
-}
-
-fail()
-{
-    failed=$((failed + 1))
-    echo "FAIL $*"
-}
 
 # compile_table FILE NAME [awk options]: C on $tmp/out, complaint on $tmp/err
 compile_table()
@@ -155,5 +138,4 @@ for file in "$tables"/*.csv; do
 done
 test $good -gt 0 || fail "no good table in $tables"
 
-echo "$passed passed, $failed failed"
-test $failed -eq 0
+finish

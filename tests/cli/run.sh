@@ -14,19 +14,11 @@ cases=${1:-$here/../cases}
 STRAPWISE=${STRAPWISE:-strapwise}
 unset POSIXLY_CORRECT
 
-tmp=${TMPDIR:-/tmp}/strapwise-cli.$$
-(umask 077 && mkdir "$tmp") || exit 1
-trap 'rm -rf "$tmp"' 0
-trap 'exit 1' 1 2 15
+. "$(dirname "$0")/../tally.sh"
 
 passed=0
 failed=0
 what=
-
-pass()
-{
-    passed=$((passed + 1))
-}
 
 fail()
 {
@@ -521,5 +513,4 @@ bad 2 'FILE: missing' cases
 bad 2 'No such file' cases "$tmp/none.cases"
 bad 2 '' cases "$tmp"
 
-echo "$passed passed, $failed failed"
-test "$failed" -eq 0
+finish
