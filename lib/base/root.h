@@ -4,7 +4,7 @@
 
 /* Narrows [*low, *high], whose ends give values of opposite sign, until it is
  * no wider than `width` or cannot get narrower. Returns 0, or 1 when the ends
- * do not straddle zero. */
+ * do not straddle zero or a value in between is not finite. */
 int sw__root(double (*value)(double x, void *with), void *with, double *low,
              double *high, double width);
 

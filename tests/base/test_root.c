@@ -89,7 +89,38 @@ START_TEST(no_bracket)
 }
 END_TEST
 
+/* not defined between 0.3 and 0.6, nor where it passes zero */
+static double gap(double x, void *with)
+{
+    (void)with;
+    return x > 0.3 && x < 0.6 ? NAN : x - 0.45;
+}
+
+static double pole(double x, void *with)
+{
+    (void)with;
+    return 1 / (x - 0.5);
+}
+
+/* Trials that have no answer lie inside many a bracket. */
+START_TEST(gaps)
+{
+    gsl_set_error_handler(handler);
+    for (double wide = 0.05; wide < 100; wide *= 1.7) {
+        double low = 0.3 - wide, high = 0.6 + 2 * wide;
+        handled = 0;
+        const int failed = sw__root(gap, NULL, &low, &high, 1e-9);
+        must(handled == 0, "GSL's error handler was called");
+        must(failed || (low <= 0.6 && high >= 0.3), "%g .. %g", low, high);
+        low = 0.5 - wide;
+        high = 0.5 + wide; /* its middle is the pole */
+        sw__root(pole, NULL, &low, &high, 1e-9);
+        must(handled == 0, "GSL's error handler was called");
+    }
+}
+END_TEST
+
 int main(void)
 {
-    return RUN_TESTS("root", cube_roots, narrowest, jumps, no_bracket);
+    return RUN_TESTS("root", cube_roots, narrowest, jumps, no_bracket, gaps);
 }

@@ -147,6 +147,8 @@ START_TEST(reads)
         {"-1/4 in", SW_KIND_LENGTH, -6.35},
         {"5/2 ft", SW_KIND_LENGTH, 762},
         {"0/1 in", SW_KIND_LENGTH, 0},
+        {"9/16 in", SW_KIND_LENGTH, 14.2875},
+        {"19-9/10 in", SW_KIND_LENGTH, 505.46},
     };
     for (size_t i = 0; i < sizeof row / sizeof row[0]; i++) {
         sw_error err;
@@ -251,6 +253,9 @@ START_TEST(nearest)
         {"lbft", SW_KIND_FORCE, "lbf"},
         {"klbg", SW_KIND_FORCE, "klbf"},
         {"lfb", SW_KIND_FORCE, NULL},
+        {"pa", SW_KIND_PRESSURE, "Pa"},
+        {"BAR", SW_KIND_PRESSURE, "bar"},
+        {"PSi", SW_KIND_PRESSURE, "psi"},
         {"KN", SW_KIND_FORCE, "kN"},
         {"dgeree", SW_KIND_ANGLE, "degree"},
         {"degreess", SW_KIND_ANGLE, "degrees"},

@@ -168,6 +168,27 @@ START_TEST(level_left_out)
 }
 END_TEST
 
+/* No side pull at all is met at one tilt, which lies between the steps of any
+ * search: about +3 degrees at 20 kN (contact runs: -0.0003 F there). */
+START_TEST(nothing_allowed)
+{
+    sw_strap_in in = base_strap(20000, SW_UNSET);
+    const sw_tilt_out out =
+        ask_tilt("zero", &in, 0, SW_UNSET, 0.02, SW_BASIS_NOMINAL);
+    near(out.tilt_low_deg, 3, 0.1, 0);
+    near(out.tilt_high_deg, out.tilt_low_deg, 1e-6, 0);
+    near(out.side_pull_low_N, 0, 1e-4, 0);
+    near(out.side_pull_high_N, 0, 1e-4, 0);
+    /* no toe force error: level, where the lever law holds exactly */
+    in.strap = SW_STRAP_RIGID;
+    const sw_tilt_out level =
+        ask_tilt("level", &in, SW_UNSET, 0, 0.02, SW_BASIS_NOMINAL);
+    ck_assert(level.tilt_low_deg <= 0 && level.tilt_high_deg >= 0);
+    near(level.tilt_low_deg, 0, 1e-4, 0);
+    near(level.tilt_high_deg, 0, 1e-4, 0);
+}
+END_TEST
+
 START_TEST(no_tilt)
 {
     sw_error err;
@@ -226,6 +247,29 @@ START_TEST(tilt_refused)
         sw_strap_tilt(&in, 100, SW_UNSET, 0.02, SW_BASIS_NOMINAL, &err);
     check_refused("thread", &err, SW_ERR_MISSING, "thread");
     check_numbers("thread", &bad, SW_STRUCT_TILT_OUT, bad.status);
+}
+END_TEST
+
+/* A nut that does not turn has no nominal answer: the band can be asked for,
+ * nothing else. */
+START_TEST(still_nut)
+{
+    sw_error err;
+    sw_strap_in in = base_strap(10000, 0);
+    in.nut = SW_NUT_STILL;
+    in.mu_thread = in.mu_seat = 0.1;
+    const sw_tilt_out tilt =
+        sw_strap_tilt(&in, 1400, SW_UNSET, 0.02, SW_BASIS_NOMINAL, &err);
+    check_refused("tilt", &err, SW_ERR_CONFLICT, "basis");
+    check_numbers("tilt", &tilt, SW_STRUCT_TILT_OUT, tilt.status);
+    const sw_place_out place = sw_strap_place(&in, 5000, &err);
+    check_refused("place", &err, SW_ERR_CONFLICT, "nut");
+    check_numbers("place", &place, SW_STRUCT_PLACE_OUT, place.status);
+    const sw_strap_torque_out torque = sw_strap_torque(&in, 5000, &err);
+    check_refused("torque", &err, SW_ERR_CONFLICT, "nut");
+    check_numbers("torque", &torque, SW_STRUCT_STRAP_TORQUE_OUT, torque.status);
+    in.tilt_deg = SW_UNSET;
+    check_tilts("band", &in, 1400, SW_UNSET, 0.02, SW_BASIS_BAND);
 }
 END_TEST
 
@@ -308,6 +352,42 @@ START_TEST(torques)
 }
 END_TEST
 
+/* Found by fuzzing: some tensions between the first two guesses have no
+ * equilibrium, and GSL's error handler ended the process. A long stud and a
+ * soft one, over all the forces. */
+START_TEST(gaps)
+{
+    for (double length = 100; length < 20000; length *= 1.6)
+        for (double toe = 1e-2; toe < 5000; toe *= 1.9) {
+            sw_strap_in in = base_strap(SW_UNSET, 1.875);
+            SET(in.thread, "#8-32");
+            in.stud_length_mm = length;
+            in.strap_thickness_mm = in.strap_width_mm = SW_UNSET;
+            in.slot_width_mm = in.rim_radius_mm = SW_UNSET;
+            in.nose = SW_NOSE_ROUND;
+            in.strap = SW_STRAP_FULL;
+            sw_error err;
+            const sw_strap_torque_out t = sw_strap_torque(&in, toe, &err);
+            check_numbers("torque", &t, SW_STRUCT_STRAP_TORQUE_OUT, t.status);
+            if (t.status)
+                check_error("torque", &err, t.status);
+            else
+                near(t.toe_force_N, toe, 0, 1e-6);
+            in.preload_N = 2 * toe;
+            const sw_place_out p = sw_strap_place(&in, toe, &err);
+            check_numbers("place", &p, SW_STRUCT_PLACE_OUT, p.status);
+            if (p.status)
+                check_error("place", &err, p.status);
+            in.tilt_deg = SW_UNSET;
+            const sw_tilt_out w = sw_strap_tilt(&in, 0.01 * toe, SW_UNSET, 0.02,
+                                                SW_BASIS_NOMINAL, &err);
+            check_numbers("tilt", &w, SW_STRUCT_TILT_OUT, w.status);
+            if (w.status)
+                check_error("tilt", &err, w.status);
+        }
+}
+END_TEST
+
 START_TEST(torque_refused)
 {
     sw_error err;
@@ -334,7 +414,7 @@ END_TEST
 
 int main(void)
 {
-    return RUN_TESTS("ask", tilts, by_hand, unlimited, level_left_out, no_tilt,
-                     tilt_refused, places, place_refused, torques,
-                     torque_refused);
+    return RUN_TESTS("ask", tilts, by_hand, unlimited, level_left_out,
+                     nothing_allowed, no_tilt, tilt_refused, still_nut, places,
+                     place_refused, torques, gaps, torque_refused);
 }

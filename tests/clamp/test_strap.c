@@ -197,6 +197,37 @@ START_TEST(edge)
 }
 END_TEST
 
+/* Near the tilt at which a flat land changes its edge, between_edges, within
+ * 0.1 degree and a fifth of that tilt, either edge may bear: the band holds
+ * both, and it is said. Just beyond it is not. */
+START_TEST(between_edges)
+{
+    const double slope =
+        20000.0 * 30 * 60 * 150 / (6 * 205000 * (32 * 4096.0 / 12) * 90);
+    const double edge_deg = slope / TO_RAD, range = 0.1 + 0.2 * edge_deg;
+    static const double at[] = {-1.01, -0.99, -0.01, 0.01, 0.99, 1.01};
+    for (int i = 0; i < 6; i++) {
+        sw_strap_in in = base_strap(20000, edge_deg + at[i] * range);
+        in.nose = SW_NOSE_FLAT;
+        in.toe_land_mm = 6;
+        const sw_strap_out here = good_strap("here", &in);
+        const int inside = fabs(at[i]) < 1;
+        must(((here.warnings & SW_WARN_BETWEEN_EDGES) != 0) == inside,
+             "%g of the range", at[i]);
+        in.toe_land_mm = 0; /* the other edge as a strap without a land */
+        in.stud_to_toe_mm = at[i] > 0 ? 30 : 36;
+        const sw_strap_out there = good_strap("there", &in);
+        const double other = there.toe_force_N;
+        ck_assert(fabs(other - here.toe_force_N) > 100);
+        if (inside)
+            must(here.toe_force_low_N <= other + 1 &&
+                     other - 1 <= here.toe_force_high_N,
+                 "%g of the range: %g not in %g .. %g", at[i], other,
+                 here.toe_force_low_N, here.toe_force_high_N);
+    }
+}
+END_TEST
+
 /* A round nose rolls r sin(tilt), a ball stays. */
 START_TEST(noses)
 {
@@ -405,6 +436,21 @@ START_TEST(defaults)
     ck_assert_int_eq(sw_strap_resolve(&in, NULL), SW_OK);
     near(in.rim_radius_mm, 16.63 / 2, 0, 1e-14);
     near(in.washer_thickness_mm, 0, 0, 0);
+    /* a washer smaller than the nut's face and its own thickness */
+    in = base_strap(10000, 0);
+    in.rim_radius_mm = SW_UNSET;
+    in.washer_diameter_mm = 18;
+    in.washer_thickness_mm = 2.5;
+    ck_assert_int_eq(sw_strap_resolve(&in, NULL), SW_OK);
+    near(in.rim_radius_mm, 9, 0, 1e-14);
+    /* DIN 6319 pair: washer 4.6, seat 5 less the quarter that they share */
+    in = base_strap(10000, 0);
+    in.rim_radius_mm = in.stud_length_mm = SW_UNSET;
+    in.seat = SW_SEAT_SPHERICAL;
+    ck_assert_int_eq(sw_strap_resolve(&in, NULL), SW_OK);
+    near(in.rim_radius_mm, 16.63 / 2, 0, 1e-14);
+    near(in.stud_length_mm, 40 + 16 + 4.6 + 0.75 * 5 + 15.5, 0, 1e-14);
+    near(in.sphere_radius_mm, 17, 0, 0);
     /* a steep heel-low strap: its upper toe corner is the highest point */
     in = base_strap(10000, -15);
     in.stud_to_toe_mm = 200;
@@ -453,6 +499,68 @@ START_TEST(rigid_edges)
         ck_assert_int_eq(out.toe_bears,
                          tilt[i] > 0 ? SW_BEARS_TIP : SW_BEARS_EDGE);
         near(out.edge_lift_mm, 0, 0, 0);
+    }
+}
+END_TEST
+
+/* What this kind of strap does not use is said when it is given, and what it
+ * does use is not. */
+START_TEST(unused)
+{
+    static const struct {
+        const char *field;
+        double value;
+        int nose, heel, seat, used;
+    } row[] = {
+        {"nose_radius_mm", 15, SW_NOSE_ROUND, 0, 0, 1},
+        {"nose_radius_mm", 15, SW_NOSE_BALL, 0, 0, 0},
+        {"nose_radius_mm", 15, 0, 0, 0, 0},
+        {"toe_land_mm", 3, 0, 0, 0, 1},
+        {"toe_land_mm", 3, SW_NOSE_FLAT, 0, 0, 1},
+        {"toe_land_mm", 3, SW_NOSE_ROUND, 0, 0, 0},
+        {"heel_land_mm", 3, SW_NOSE_BALL, 0, 0, 1},
+        {"heel_land_mm", 3, SW_NOSE_BALL, SW_HEEL_SERRATED, 0, 1},
+        {"heel_land_mm", 3, SW_NOSE_BALL, SW_HEEL_SCREW, 0, 0},
+        {"heel_screw_diameter_mm", 9, SW_NOSE_BALL, SW_HEEL_SCREW, 0, 1},
+        {"heel_screw_diameter_mm", 9, SW_NOSE_BALL, 0, 0, 0},
+        {"mu_heel", 0.1, SW_NOSE_BALL, 0, 0, 1},
+        {"mu_heel", 0.1, SW_NOSE_BALL, SW_HEEL_SERRATED, 0, 0},
+        {"mu_heel_high", 0.2, SW_NOSE_BALL, SW_HEEL_SCREW, 0, 1},
+        {"mu_heel_high", 0.2, SW_NOSE_BALL, SW_HEEL_SERRATED, 0, 0},
+        {"sphere_radius_mm", 17, SW_NOSE_BALL, 0, SW_SEAT_SPHERICAL, 1},
+        {"sphere_radius_mm", 17, SW_NOSE_BALL, 0, 0, 0},
+        {"mu_sphere", 0.1, SW_NOSE_BALL, 0, SW_SEAT_SPHERICAL, 1},
+        {"mu_sphere", 0.1, SW_NOSE_BALL, 0, SW_SEAT_FLAT, 0},
+        {"permitted_tilt_deg", 2, SW_NOSE_BALL, 0, SW_SEAT_SPHERICAL, 1},
+        {"permitted_tilt_deg", 2, SW_NOSE_BALL, 0, 0, 0},
+        {"washer_diameter_mm", 24, SW_NOSE_BALL, 0, 0, 1},
+        {"washer_diameter_mm", 24, SW_NOSE_BALL, 0, SW_SEAT_SPHERICAL, 0},
+        {"washer_thickness_mm", 2, SW_NOSE_BALL, 0, 0, 1},
+        {"washer_thickness_mm", 2, SW_NOSE_BALL, 0, SW_SEAT_SPHERICAL, 0},
+    };
+    for (size_t i = 0; i < sizeof row / sizeof row[0]; i++) {
+        sw_strap_in in;
+        sw_strap_defaults(&in);
+        SET(in.thread, "M12");
+        in.preload_N = 10000;
+        in.stud_to_toe_mm = 30;
+        in.stud_to_heel_mm = 60;
+        in.part_height_mm = 40;
+        in.tilt_deg = 1;
+        in.nose = row[i].nose;
+        in.heel = row[i].heel;
+        in.seat = row[i].seat;
+        const sw_field *f = sw_field_named(SW_STRUCT_STRAP_IN, row[i].field);
+        ck_assert_ptr_nonnull(f);
+        const sw_strap_out without = good_strap(row[i].field, &in);
+        must(!(without.warnings & SW_WARN_UNUSED_INPUT),
+             "%s: row %d: nothing "
+             "was given",
+             row[i].field, (int)i);
+        set_field(&in, f, row[i].value);
+        const sw_strap_out with = good_strap(row[i].field, &in);
+        must(((with.warnings & SW_WARN_UNUSED_INPUT) == 0) == row[i].used,
+             "%s: row %d", row[i].field, (int)i);
     }
 }
 END_TEST
@@ -993,6 +1101,10 @@ static sw_strap_in any_strap(randoms *r)
     in.heel = random_below(r, 4);
     in.foot = random_below(r, 3);
     in.nut = random_below(r, 3);
+    if (in.nut == SW_NUT_STILL && random_below(r, 16)) { /* no torque then */
+        in.torque_Nm = SW_UNSET;
+        in.preload_N = random_log(r, 500, 40000);
+    }
     in.strap = random_below(r, 4);
     in.mu_toe = either(r, SW_UNSET, 0, 1);
     in.mu_heel = either(r, SW_UNSET, 0, 1);
@@ -1070,9 +1182,17 @@ static void check_warnings(const char *what, const sw_strap_in *in,
         warns(what, out, SW_WARN_SEAT_TILT_ASSUMED,
               !flat && tilt > 0 && in->permitted_tilt_deg == SW_UNSET);
     }
-    if (full->nose == SW_NOSE_BALL && full->heel == SW_HEEL_SCREW)
+    if (full->nose == SW_NOSE_BALL && full->heel == SW_HEEL_SCREW) {
         warns(what, out, SW_WARN_STUD_NEAR_HEEL,
               full->stud_to_toe_mm > full->stud_to_heel_mm);
+        warns(what, out, SW_WARN_BETWEEN_EDGES, 0);
+        warns(what, out, SW_WARN_MEASURES,
+              full->stud_length_mm <
+                      full->part_height_mm + full->pad_thickness_mm +
+                          full->step_mm + full->strap_thickness_mm ||
+                  fmin(full->stud_to_toe_mm, full->stud_to_heel_mm) <
+                      full->rim_radius_mm);
+    }
     if (out->stud_yield_use != SW_UNSET)
         warns(what, out, SW_WARN_STUD_YIELDS, out->stud_yield_use > 1);
     else
@@ -1152,8 +1272,7 @@ static void check_strap(const char *what, const sw_strap_in *in,
     /* where the nut came to rest, and where on it the resultant passes */
     if (out->heel_bears != SW_BEARS_TIP)
         near_in(what, out->resultant_mm,
-                full.stud_to_heel_mm + out->nut_travel_mm +
-                    out->seat_offset_mm,
+                full.stud_to_heel_mm + out->nut_travel_mm + out->seat_offset_mm,
                 1e-9 * size, 0);
     near_in(what, out->tilt_deg, full.tilt_deg, 1e-12, 0);
     /* an edge that stands higher than the nut's centre has a longer lever;
@@ -1258,6 +1377,12 @@ static void far_too_tight(sw_strap_in *in)
     in->preload_N = SW_UNSET;
     in->torque_Nm = 1e6; /* 1e6/(0.2 * 0.012) = 4e8 N */
 }
+static void turned_still(sw_strap_in *in)
+{
+    in->preload_N = SW_UNSET;
+    in->torque_Nm = 20;
+    in->nut = SW_NUT_STILL;
+}
 static void over_heel(sw_strap_in *in)
 {
     /* slender stud that cannot follow: it pushes the force past the heel */
@@ -1304,6 +1429,7 @@ START_TEST(refused)
          "slot_width_mm"},
         {"K and both frictions", K_and_both, SW_ERR_CONFLICT, "nut_factor"},
         {"all prevailing", prevailing, SW_ERR_NONE, "torque_Nm"},
+        {"torque on a still nut", turned_still, SW_ERR_CONFLICT, "torque_Nm"},
         {"far too tight", far_too_tight, SW_ERR_RANGE, "torque_Nm"},
         {"tips over its heel", over_heel, SW_ERR_NONE, "stud_to_heel_mm"},
         {"tips over its toe", over_toe, SW_ERR_NONE, "stud_to_toe_mm"},
@@ -1354,12 +1480,12 @@ END_TEST
 int main(void)
 {
     return RUN_TESTS("strap", lever, level_rigid, level_bending, side_load,
-                     slope_of_side_pull, strap_as_beam, edge, noses, heights,
-                     seat_height, drag, stud_stress, stud_stress_still,
-                     band_near_level, defaults, jack_screw, rigid_edges,
-                     largest_tilts, no_negative_zero, contact_runs_full,
-                     contact_runs_bending, contact_runs_stud, contact_runs_heel,
-                     tilt_of_yield, mirror, foot, slack_stud, scaling,
-                     torque_given, another_way, hundred_thousand, refused,
-                     not_checked, header_example);
+                     slope_of_side_pull, strap_as_beam, edge, between_edges,
+                     noses, heights, seat_height, drag, stud_stress,
+                     stud_stress_still, band_near_level, defaults, jack_screw,
+                     rigid_edges, unused, largest_tilts, no_negative_zero,
+                     contact_runs_full, contact_runs_bending, contact_runs_stud,
+                     contact_runs_heel, tilt_of_yield, mirror, foot, slack_stud,
+                     scaling, torque_given, another_way, hundred_thousand,
+                     refused, not_checked, header_example);
 }

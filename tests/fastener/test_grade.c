@@ -148,7 +148,12 @@ END_TEST
 START_TEST(ends_of_range)
 {
     sw_error err;
-    good("8.8", 39); /* ISO 898-1 ends at M39 */
+    good("8.8", 1.6); /* ISO 898-1 goes from M1.6 to M39, both included */
+    good("8.8", 39);
+    good("grade-5", 6.35); /* SAE J429: 1/4 to 1 in, over 1 to 1-1/2 */
+    good("grade-5", 25.4);
+    good("grade-5", 28.575);
+    good("grade-5", 38.1);
     sw_grade_out g = sw_grade("8.8", 42, &err);
     check_refused("8.8 at 42", &err, SW_ERR_RANGE, "grade");
     ck_assert_ptr_nonnull(strstr(err.message, "39 mm"));

@@ -351,7 +351,7 @@ START_TEST(spellings)
         {"M12x1.25", "m12x1.25", "M12 x 1.25", "M12X1.25", "M12x1.25-6H",
          "M12.0x1.25", "M12x1.250", "M12x1.25-6H6g"},
         {"1/2-13 UNC", "1/2-13", "1/2-13UNC", "1/2 -13 unc", "1/2-13 UNC-2A",
-         "1/2-13-UNC", "1/2-13 UNRC", "1/2-13 UNC-2B"},
+         "1/2-13-UNC", "1/2-13 UNRC", "1/2-13 unc-2a"},
         {"#10-32 UNF", "#10-32", "10-32", "10-32 UNF", "10-32unf", "# 10-32",
          "#10 - 32 UNF", "10-32 UNF-2A"},
         {"1-1/2-6 UNC", "1-1/2-6", "1 1/2-6", "1 1/2 - 6 UNC", "1-1/2-6unc",
@@ -382,6 +382,8 @@ START_TEST(own_names)
     ck_assert_int_ge(sw_thread_count(), 100);
     ck_assert_ptr_null(sw_thread_name(sw_thread_count()));
     ck_assert_ptr_null(sw_thread_name(-1));
+    ck_assert_ptr_null(sw_thread_name(-100000000));
+    ck_assert_ptr_null(sw_thread_name(100000000));
     ck_assert_str_eq(good("M12").series, "coarse");
     ck_assert_str_eq(good("M12x1.25").series, "fine");
     ck_assert_str_eq(good("1/2-20").series, "unf");
@@ -453,6 +455,40 @@ START_TEST(refused)
 }
 END_TEST
 
+/* The same size is offered first, with or without its '#' as it was written;
+ * else the sizes next to it. */
+START_TEST(offered)
+{
+    static const struct {
+        const char *text, *offered[3], *not_offered;
+    } row[] = {
+        {"1/2-14", {"1/2-13 UNC", "1/2-20 UNF"}, "M12"},
+        {"1/2", {"1/2-13 UNC", "1/2-20 UNF"}, "1-1/2"},
+        {"10-33", {"#10-24 UNC", "#10-32 UNF"}, "M10"},
+        {"#10-33", {"#10-24 UNC", "#10-32 UNF"}, "M10"},
+        {"#1-65", {"#1-64 UNC", "#1-72 UNF"}, "1-8 UNC"},
+        {"1-9", {"1-8 UNC", "1-12 UNF"}, "#1-64"},
+        {"1-1/2-7", {"1-1/2-6 UNC", "1-1/2-12 UNF", "1-1/2-8 8-UN"}, "1-8 UNC"},
+        {"M12x2", {"M12x1.25", "M12x1.5", "M12"}, "M20"},
+        {"M13", {"M12", "M14"}, "M3"},
+        {"M50", {"M48", "M52"}, "M5,"},
+        {"M100", {"M64"}, "M10"},
+    };
+    for (size_t i = 0; i < sizeof row / sizeof row[0]; i++) {
+        sw_error err;
+        const sw_thread_out t = sw_thread(row[i].text, &err);
+        must(t.status == SW_ERR_UNKNOWN, "%s", row[i].text);
+        const char *said = strstr(err.message, "nearest");
+        must(said != NULL, "%s: %s", row[i].text, err.message);
+        for (int j = 0; j < 3 && row[i].offered[j]; j++)
+            must(strstr(said, row[i].offered[j]), "%s: %s is not offered: %s",
+                 row[i].text, row[i].offered[j], err.message);
+        must(!strstr(said, row[i].not_offered), "%s: %s is offered: %s",
+             row[i].text, row[i].not_offered, err.message);
+    }
+}
+END_TEST
+
 START_TEST(long_text)
 {
     enum { LENGTH = 10000 };
@@ -474,5 +510,6 @@ int main(void)
 {
     return RUN_TESTS("thread", published, profile, stress_area_formulas, order,
                      play_metric, play_unified, basic_internal, basic_external,
-                     hardware, spellings, own_names, refused, long_text);
+                     hardware, spellings, own_names, refused, offered,
+                     long_text);
 }
