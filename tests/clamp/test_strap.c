@@ -436,6 +436,25 @@ START_TEST(defaults)
     ck_assert_int_eq(sw_strap_resolve(&in, NULL), SW_OK);
     near(in.rim_radius_mm, 16.63 / 2, 0, 1e-14);
     near(in.washer_thickness_mm, 0, 0, 0);
+    /* sizes that the tables do not have, in diameters: strap 1.6, 3.2, 1.1,
+     * throat 1.2 (M14 has no depth in BS 2485), sphere 1.4, pair 0.7 */
+    in = base_strap(10000, 0);
+    SET(in.thread, "M45");
+    in.strap_thickness_mm = in.strap_width_mm = in.slot_width_mm = SW_UNSET;
+    in.stud_length_mm = SW_UNSET;
+    in.seat = SW_SEAT_SPHERICAL;
+    ck_assert_int_eq(sw_strap_resolve(&in, NULL), SW_OK);
+    near(in.strap_thickness_mm, 1.6 * 45, 0, 1e-14);
+    near(in.strap_width_mm, 3.2 * 45, 0, 1e-14);
+    near(in.slot_width_mm, 1.1 * 45, 0, 1e-14);
+    near(in.sphere_radius_mm, 1.4 * 45, 0, 1e-14);
+    near(in.stud_length_mm, 40 + (1.6 + 0.7 + 1.2) * 45, 0, 1e-14);
+    ck_assert(good_strap("M45", &in).warnings & SW_WARN_SEAT_TABLE);
+    in = base_strap(10000, 0);
+    SET(in.thread, "M14");
+    in.stud_length_mm = SW_UNSET;
+    ck_assert_int_eq(sw_strap_resolve(&in, NULL), SW_OK);
+    near(in.stud_length_mm, 40 + 16 + 2.5 + 1.2 * 14, 0, 1e-14);
     /* a washer smaller than the nut's face and its own thickness */
     in = base_strap(10000, 0);
     in.rim_radius_mm = SW_UNSET;
