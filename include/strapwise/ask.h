@@ -112,8 +112,8 @@ typedef struct {
 
 /**
  * How much the index-th default of sw_strap_assumed() matters: the strap
- * solved again with that field at both ends of its usual range (a word: with
- * each of its words), everything else as it was. A default without a range
+ * solved again with that field at both ends of its usual range (the stud's
+ * foot: held and rocking), everything else as it was. A default without a range
  * gives the nominal answer at both ends.
  *
  * @param in    the strap, not resolved: what depends on the field follows it

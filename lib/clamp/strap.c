@@ -19,12 +19,13 @@
  *   spread      a bent strap's underside grows between its contacts by
  *               u = F a' b' t/(4 EI_s): end slopes of a simply supported beam
  *               times t/2, loaded by the resultant: b' = x_s, a' = L - x_s (4)
- *   heel        T wants (u - X c_t)/(c_h + c_t), at most mu_heel N_heel; c_t,
- * c_h: sideways give of toe and heel, mm/N, with the strap's own, 4 a/(EA_s)
- * and 4 b/(EA_s) (stretch, and the bending by a force t/2 off the axis). On
- * solid supports u is so large that the heel slides and holds its full friction
- * toward the toe     (5) side pull   S = -X - T, at most mu_toe N_toe; then T =
- * -X - S, at most mu_heel N_heel; what is left over is unheld and taken at the
+ *   heel        T wants (u - X c_t)/(c_h + c_t), at most mu_heel N_heel;
+ *               c_t, c_h: sideways give of toe and heel, mm/N, with the strap's
+ *               own, 4 a/(EA_s) and 4 b/(EA_s) (stretch, and the bending by a
+ *               force t/2 off the axis). On solid supports u is so large that
+ *               the heel slides and holds its full friction to the toe    (5)
+ *   side pull   S = -X - T, at most mu_toe N_toe; then T = -X - S, at most
+ *               mu_heel N_heel; what is left over is unheld and taken at the
  *               heel contact (a stop behind the strap)                    (6)
  *   rigid       u = 0: textbook statics
  *   full        theta at the nut less the strap's own slope under the
