@@ -171,11 +171,6 @@ static const topic list[] = {
 #undef WARN
 #define TOPICS ((int)(sizeof list / sizeof list[0]))
 
-const topic *topic_at(int index)
-{
-    return index >= 0 && index < TOPICS ? &list[index] : NULL;
-}
-
 const topic *topic_named(const char *name)
 {
     for (int i = 0; i < TOPICS; i++)

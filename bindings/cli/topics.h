@@ -57,9 +57,8 @@ typedef struct topic {
     size_t warnings; /* where `warnings` is in the result, 0 for nowhere */
 } topic;
 
-/* The topic with this name, or NULL; the index-th topic, or NULL. */
+/* The topic with this name, or NULL. */
 const topic *topic_named(const char *name);
-const topic *topic_at(int index);
 
 /* A field and the place of its value in one question or answer. */
 typedef struct {
