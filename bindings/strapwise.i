@@ -35,6 +35,7 @@
 
 %rename("%(strip:[sw_])s", %$isfunction) "";
 %rename("%(strip:[SW_])s", %$isenumitem) "";
+%rename("%(strip:[SW_])s", %$isconstant) ""; /* bits of warnings */
 %rename(Assumption) sw_assumption;
 %rename(ChartIn) sw_chart_in;
 %rename(ChartOut) sw_chart_out;

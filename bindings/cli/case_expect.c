@@ -90,8 +90,8 @@ static int equal(case_line *c, const char *name, char *text, double got)
 
 static int check_warnings(case_line *c, const char *text, int exactly)
 {
-    const uint32_t got = topic_warnings(c->topic, &c->answer);
-    uint32_t wanted = 0;
+    const uint64_t got = topic_warnings(c->topic, &c->answer);
+    uint64_t wanted = 0;
     for (const char *at = text; *at && strcmp(text, "none") != 0;) {
         const size_t n = strcspn(at, ",");
         int bit = 0;
@@ -101,7 +101,7 @@ static int check_warnings(case_line *c, const char *text, int exactly)
             bit++;
         if (!sw_warning_name(bit))
             return case_malformed(c, at, "is no warning");
-        wanted |= (uint32_t)1 << bit;
+        wanted |= (uint64_t)1 << bit;
         at += n + (at[n] == ',');
     }
     if (exactly ? got == wanted : (got & wanted) == wanted)

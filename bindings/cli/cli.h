@@ -74,7 +74,7 @@ typedef struct {
     int us;            /* from units: US units first */
     const char **file; /* words without dashes, where they are file names */
     int files;
-    uint32_t warnings; /* of the answer, for --strict */
+    uint64_t warnings; /* of the answer, for --strict */
 } request;
 
 void request_options(request *r, const command *c);
@@ -158,7 +158,7 @@ void json_close(json *j, char bracket);
 /* what an answer holds: keys in the order promised, then all others */
 void json_fields(json *j, request *r, const topic *t, answer *a);
 void json_assumed_one(json *j, const sw_assumption *a);
-void json_warnings(json *j, const char *key, uint32_t bits);
+void json_warnings(json *j, const char *key, uint64_t bits);
 void json_not_checked(json *j, const topic *t);
 /* the library's, and those of the command itself unless `own` is NULL */
 void json_assumed(json *j, const topic *t, const question *q,
@@ -184,8 +184,8 @@ size_t say_label(page *p, const char *label);
 void say_done(page *p, size_t start);
 #define LABEL_WIDTH 20
 
-void say_warnings(page *p, uint32_t bits);
-void say_warnings_as(page *p, const char *title, uint32_t bits);
+void say_warnings(page *p, uint64_t bits);
+void say_warnings_as(page *p, const char *title, uint64_t bits);
 /* the library's unless `t` is NULL, and those of the command itself unless
  * `own` is NULL */
 void say_assumed(page *p, int us, const topic *t, const question *q,

@@ -154,7 +154,7 @@ void json_assumed_one(json *j, const sw_assumption *a)
     json_close(j, '}');
 }
 
-void json_warnings(json *j, const char *name, uint32_t bits)
+void json_warnings(json *j, const char *name, uint64_t bits)
 {
     json_open(j, name, '[');
     for (int bit = 0; sw_warning_name(bit); bit++)

@@ -42,7 +42,7 @@ int run_strap(request *r, page *p)
     r->topic->solve(&r->question, &a);
     if (a.out.status)
         return complain_error(r, &a.err);
-    const uint32_t own = topic_warnings(r->topic, &a);
+    const uint64_t own = topic_warnings(r->topic, &a);
     r->warnings = own | (find ? topic_warnings(find, &found) : 0);
     if (r->json) {
         json j = json_start(p);

@@ -7,12 +7,12 @@
 
 #include <string.h>
 
-void say_warnings(page *p, uint32_t bits)
+void say_warnings(page *p, uint64_t bits)
 {
     say_warnings_as(p, "warnings", bits);
 }
 
-void say_warnings_as(page *p, const char *title, uint32_t bits)
+void say_warnings_as(page *p, const char *title, uint64_t bits)
 {
     if (!bits)
         return;

@@ -260,9 +260,9 @@ void topic_clear(const topic *t, question *q)
     t->defaults(q);
 }
 
-uint32_t topic_warnings(const topic *t, const answer *a)
+uint64_t topic_warnings(const topic *t, const answer *a)
 {
-    uint32_t bits = 0;
+    uint64_t bits = 0;
     if (t->warnings)
         memcpy(&bits, (const char *)&a->out + t->warnings, sizeof bits);
     return bits;

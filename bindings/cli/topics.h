@@ -82,7 +82,7 @@ int slot_set_text(slot s, const char *text);
 
 /* Everything open; text arguments absent. */
 void topic_clear(const topic *t, question *q);
-uint32_t topic_warnings(const topic *t, const answer *a);
+uint64_t topic_warnings(const topic *t, const answer *a);
 
 /* Kind of quantity that a field's name ends on ("_Nm": SW_KIND_TORQUE). */
 int topic_kind(const char *field_name);

@@ -16,7 +16,7 @@ extern "C" {
 /** Answer of sw_strap_tilt(): the tilts that keep the demand. */
 typedef struct {
     int status;                 /**< 0 or sw_status */
-    uint32_t warnings;          /**< sw_warning bits of the two ends together */
+    uint64_t warnings;          /**< SW_WARN_ bits of the two ends together */
     double tilt_low_deg;        /**< lowest tilt allowed, heel-high positive */
     double tilt_high_deg;       /**< highest tilt allowed */
     double heel_low_mm;         /**< the same as heel height over level */
@@ -59,7 +59,7 @@ SW_API SW_NODISCARD sw_tilt_out sw_strap_tilt(const sw_strap_in *in,
 /** Answer of sw_strap_place(). */
 typedef struct {
     int status;             /**< 0 or sw_status */
-    uint32_t warnings;      /**< sw_warning bits of the strap there */
+    uint64_t warnings;      /**< SW_WARN_ bits of the strap there */
     double stud_to_toe_mm;  /**< stud axis to toe contact */
     double stud_to_heel_mm; /**< stud axis to heel contact */
     double toe_force_N;     /**< toe force there */
@@ -81,7 +81,7 @@ SW_API SW_NODISCARD sw_place_out sw_strap_place(const sw_strap_in *in,
 /** Answer of sw_strap_torque(). */
 typedef struct {
     int status;         /**< 0 or sw_status */
-    uint32_t warnings;  /**< sw_warning bits of the strap there */
+    uint64_t warnings;  /**< SW_WARN_ bits of the strap there */
     double preload_N;   /**< stud tension that gives the toe force */
     double torque_Nm;   /**< torque for it */
     double toe_force_N; /**< toe force there */
@@ -102,7 +102,7 @@ SW_API SW_NODISCARD sw_strap_torque_out sw_strap_torque(const sw_strap_in *in,
 /** Answer of sw_strap_matters(): what one open value can do. */
 typedef struct {
     int status;         /**< 0 or sw_status */
-    uint32_t warnings;  /**< none so far */
+    uint64_t warnings;  /**< none so far */
     char name[40];      /**< the field that was left open */
     double toe_low_N;   /**< smallest toe force over its usual range */
     double toe_high_N;  /**< largest toe force over its usual range */

@@ -31,7 +31,7 @@ typedef struct {
 /** One line of the chart. A double that does not apply is SW_UNSET. */
 typedef struct {
     int status;                   /**< 0 or sw_status */
-    uint32_t warnings;            /**< sw_warning bits */
+    uint64_t warnings;            /**< SW_WARN_ bits */
     double nut_factor;            /**< K that entered */
     double torque_per_kN_Nm;      /**< N·m for each kN of stud tension */
     double torque_per_klbf_ftlbf; /**< ft-lbf for each 1000 lbf */

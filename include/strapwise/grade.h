@@ -15,7 +15,7 @@ extern "C" {
 /** Strength of one grade for one diameter. */
 typedef struct {
     int status;         /**< 0 or sw_status */
-    uint32_t warnings;  /**< sw_warning bits */
+    uint64_t warnings;  /**< SW_WARN_ bits */
     char grade[16];     /**< as the table spells it */
     double proof_MPa;   /**< stress under proof load; SW_UNSET where the
                              standard gives none (stainless) */

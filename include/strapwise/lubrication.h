@@ -15,7 +15,7 @@ extern "C" {
 /** Friction of one state of lubrication. */
 typedef struct {
     int status;              /**< 0 or sw_status */
-    uint32_t warnings;       /**< sw_warning bits */
+    uint64_t warnings;       /**< SW_WARN_ bits */
     char lubrication[24];    /**< key */
     char label[64];          /**< in words */
     char conflicts_with[24]; /**< key of a row that contradicts it, or "" */

@@ -7,7 +7,7 @@
  * Every fallible function returns a flat struct by value whose first member is
  * `int status` (0 = good), and takes a nullable `sw_error *` owned by the
  * caller as its last argument. On an error every double of the result is NaN.
- * A result that is usable but doubtful carries bits of sw_warning in
+ * A result that is usable but doubtful carries SW_WARN_ bits in
  * `warnings`.
  */
 #ifndef STRAPWISE_STATUS_H
@@ -89,7 +89,7 @@ SW_API const char *sw_status_name(int code);
 /** Number of error codes that exist (codes run 1 .. count). */
 SW_API int sw_status_count(void);
 
-/** @cond one list gives the bits, their names and their meaning */
+/** @cond one list gives the names of the bits and their meaning */
 #define SW_WARNING_LIST(X)                                                     \
     X(SW_WARN_HEEL_LOW, 0, "heel_low",                                         \
       "the strap rises from heel to toe (heel low): it pushes the part away, " \
@@ -153,12 +153,34 @@ SW_API int sw_status_count(void);
       "lies between, and a little heel height moves it far")
 /** @endcond */
 
-/** Bits of a result's `warnings`. */
-typedef enum {
-#define SW_X(sym, bit, name, text) sym = 1 << bit,
-    SW_WARNING_LIST(SW_X)
-#undef SW_X
-} sw_warning;
+/** @name Bits of a result's `warnings`, numbered as in the list.
+ *  Macros, since an enumerator need not hold more than 31 of them. @{ */
+#define SW_WARN_HEEL_LOW (1ULL << 0)
+#define SW_WARN_TOE_ON_EDGE (1ULL << 1)
+#define SW_WARN_TOE_SLIDES (1ULL << 2)
+#define SW_WARN_STRAP_WALKS (1ULL << 3)
+#define SW_WARN_STUD_YIELDS (1ULL << 4)
+#define SW_WARN_STUD_STRENGTH_UNKNOWN (1ULL << 5)
+#define SW_WARN_SEAT_ANGLE (1ULL << 6)
+#define SW_WARN_SEAT_TABLE (1ULL << 7)
+#define SW_WARN_TILT_LARGE (1ULL << 8)
+#define SW_WARN_ON_RIM (1ULL << 9)
+#define SW_WARN_NUT_TRAVEL (1ULL << 10)
+#define SW_WARN_STRAP_YIELDS (1ULL << 11)
+#define SW_WARN_STUD_NEAR_HEEL (1ULL << 12)
+#define SW_WARN_NO_NOMINAL (1ULL << 13)
+#define SW_WARN_OVER_PROOF (1ULL << 14)
+#define SW_WARN_OVER_YIELD (1ULL << 15)
+#define SW_WARN_PLAY_COVERS_TILT (1ULL << 16)
+#define SW_WARN_HEIGHTS_ASSUMED (1ULL << 17)
+#define SW_WARN_SELF_LOOSENING (1ULL << 18)
+#define SW_WARN_LUBRICATION_CONFLICT (1ULL << 19)
+#define SW_WARN_TABLE_FROM_MEMORY (1ULL << 20)
+#define SW_WARN_UNUSED_INPUT (1ULL << 21)
+#define SW_WARN_SEAT_TILT_ASSUMED (1ULL << 22)
+#define SW_WARN_MEASURES (1ULL << 23)
+#define SW_WARN_BETWEEN_EDGES (1ULL << 24)
+/** @} */
 
 /** Name of the warning with this bit number (0 ..), or NULL past the last. */
 SW_API const char *sw_warning_name(int bit);

@@ -91,7 +91,7 @@ typedef struct {
 /** Answer of sw_strap(). A double that does not apply is SW_UNSET. */
 typedef struct {
     int status;                  /**< 0 or sw_status */
-    uint32_t warnings;           /**< sw_warning bits */
+    uint64_t warnings;           /**< SW_WARN_ bits */
     int pull_direction;          /**< sw_pull, of side_pull_N */
     int seat_state;              /**< sw_state */
     int band;                    /**< sw_band */

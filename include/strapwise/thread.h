@@ -22,7 +22,7 @@ typedef enum {
 /** Geometry of one thread and the hardware of its size. */
 typedef struct {
     int status;              /**< 0 or sw_status */
-    uint32_t warnings;       /**< sw_warning bits */
+    uint64_t warnings;       /**< SW_WARN_ bits */
     char designation[24];    /**< as the table spells it: "M12", "1/2-13 UNC" */
     char size[12];           /**< "M12", "1/2", "#10" */
     char series[12];         /**< coarse fine constant unc unf 8un */

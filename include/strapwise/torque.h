@@ -42,7 +42,7 @@ typedef struct {
 /** Answer of sw_torque(). A double that does not apply is SW_UNSET. */
 typedef struct {
     int status;           /**< 0 or sw_status */
-    uint32_t warnings;    /**< sw_warning bits */
+    uint64_t warnings;    /**< SW_WARN_ bits */
     double preload_N;     /**< stud tension F */
     double torque_Nm;     /**< torque on the nut, prevailing included */
     double nut_factor;    /**< (T - T_prevailing)/(F d) */

@@ -41,6 +41,12 @@ static const struct {
 #undef SW_X
 };
 
+/* a bit and its place in the list are the same */
+#define SW_X(sym, bit, name, text)                                             \
+    _Static_assert(sym == UINT64_C(1) << bit, name);
+SW_WARNING_LIST(SW_X)
+#undef SW_X
+
 #define WARNINGS ((int)(sizeof warning_row / sizeof warning_row[0]))
 
 const char *sw_warning_name(int bit)

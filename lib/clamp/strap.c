@@ -150,7 +150,7 @@ static void set_warnings(const sw__strap_full *full,
 {
     const sw_strap_in *in = &full->in;
     const double level = 1e-9; /* rad: the heights differ by rounding only */
-    uint32_t w = full->warnings;
+    uint64_t w = full->warnings;
     if (g->theta < -level)
         w |= SW_WARN_HEEL_LOW;
     if (g->toe_bears == SW_BEARS_EDGE &&

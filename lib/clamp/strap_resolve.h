@@ -16,7 +16,7 @@ typedef struct {
     sw_torque_out torque;
     double yield_MPa;      /* of the stud; SW_UNSET where not known */
     double above_strap_mm; /* washers, nut and stud end over the seat */
-    uint32_t warnings;
+    uint64_t warnings;
 } sw__strap_full;
 
 /* Returns 0 or records the error. */

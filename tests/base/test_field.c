@@ -72,8 +72,10 @@ START_TEST(covered)
         ck_assert_uint_le(d->size, LARGEST);
         if (d->has_status)
             mark(taken, 0, sizeof(int), "status");
-        if (d->has_warnings)
-            mark(taken, d->warnings, sizeof(uint32_t), "warnings");
+        if (d->has_warnings) {
+            mark(taken, d->warnings, sizeof(uint64_t), "warnings");
+            starts[d->warnings] = 8;
+        }
         if (d->assumed) {
             mark(taken, d->assumed, sizeof(uint64_t), "assumed");
             mark(taken, d->seal, sizeof(uint64_t), "seal");

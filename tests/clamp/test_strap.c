@@ -1165,12 +1165,13 @@ static sw_strap_in any_strap(randoms *r)
 }
 
 /* A warning stands exactly where what it says is so. */
-static void warns(const char *what, const sw_strap_out *out, int bit, int so)
+static void warns(const char *what, const sw_strap_out *out, uint64_t bit,
+                  int so)
 {
     int number = 0;
-    while (1 << number != bit)
+    while ((uint64_t)1 << number != bit)
         number++;
-    must(((out->warnings & (uint32_t)bit) != 0) == (so != 0), "%s: %s is %s",
+    must(((out->warnings & bit) != 0) == (so != 0), "%s: %s is %s",
          what, sw_warning_name(number), so ? "missing" : "there for nothing");
 }
 
