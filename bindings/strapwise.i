@@ -43,14 +43,19 @@
 %rename(GradeOut) sw_grade_out;
 %rename(LubricationOut) sw_lubrication_out;
 %rename(MatterOut) sw_matter_out;
+%rename(MethodOut) sw_method_out;
 %rename(PlaceOut) sw_place_out;
+%rename(SpreadIn) sw_spread_in;
+%rename(SpreadOut) sw_spread_out;
 %rename(StrapIn) sw_strap_in;
 %rename(StrapOut) sw_strap_out;
+%rename(StrapSpreadOut) sw_strap_spread_out;
 %rename(StrapTorqueOut) sw_strap_torque_out;
 %rename(ThreadOut) sw_thread_out;
 %rename(TiltOut) sw_tilt_out;
 %rename(TorqueIn) sw_torque_in;
 %rename(TorqueOut) sw_torque_out;
+%rename(WindowOut) sw_window_out;
 
 /* Members are named without their struct: SWIG reads an unnamed struct before
  * it knows what the typedef calls it, and STRUCT::MEMBER would match nothing. */
@@ -58,7 +63,8 @@
 /* keywords of D and Perl (where it is but a hash key): no harm */
 %namewarn("") version;
 %namewarn("") use;
-/* a keyword of OCaml */
+/* keywords of OCaml */
+%namewarn("") method;
 %rename(kind) type;
 
 /* "nothing" stands for both */
@@ -75,6 +81,7 @@
 %ignore sw_format;
 /* done by the constructors */
 %ignore sw_chart_defaults;
+%ignore sw_spread_defaults;
 %ignore sw_strap_defaults;
 %ignore sw_torque_defaults;
 /* one number, returned as such */
@@ -185,8 +192,8 @@ static int sw_take_word(const char *word, int list, int *value,
 
 /* numbers */
 
-%typemap(out) int sw_chart_resolve, int sw_strap_resolve,
-              int sw_torque_resolve {
+%typemap(out) int sw_chart_resolve, int sw_spread_resolve,
+              int sw_strap_resolve, int sw_torque_resolve {
     %set_output(SW_NONE);
 }
 
@@ -203,7 +210,8 @@ static int sw_take_word(const char *word, int list, int *value,
 
 /* arguments that are always needed */
 %typemap(in, fragment = SWIG_AsVal_frag(double))
-    double nominal_mm, double toe_force_N, double vial_mm_per_m {
+    double nominal_mm, double toe_force_N, double vial_mm_per_m,
+    double hold_N, double flat_N {
     if (!SWIG_IsOK(%as_number($input, &$1)))
         SWIG_exception_fail(SWIG_TypeError, "$1_name: a number is wanted");
 }
@@ -296,6 +304,15 @@ static int sw_take_word(const char *word, int list, int *value,
 %word_field(seat, SW_WORDS_SEAT)
 %word_field(strap, SW_WORDS_STRAP)
 %word_field(torsion, SW_WORDS_TORSION)
+%word_field(vary, SW_WORDS_VARY)
+
+/* a language without a typemap of its own is told nothing of long runs */
+#if !defined(SW_OWN_PROGRESS)
+%typemap(in, numinputs = 0) (sw_progress progress, void *with)
+    "$1 = NULL; $2 = NULL;"
+#endif
+%typemap(check) (sw_progress progress, void *with) ""
+%ignore sw_progress;
 
 /* ---- structs ---- */
 
@@ -304,7 +321,7 @@ static int sw_take_word(const char *word, int list, int *value,
 %ignore seal; /* a field that is set breaks it on purpose, see below */
 
 %define %input_struct(TYPE, NAME, DEFAULTS)
-%typemap(in) const TYPE *q (void *place = NULL),
+%typemap(in) const TYPE * (void *place = NULL),
              TYPE *q (void *place = NULL) {
     if (!SWIG_IsOK(SWIG_ConvertPtr($input, &place, $descriptor(TYPE *), 0)) ||
         !place)
@@ -338,6 +355,7 @@ static int sw_take_word(const char *word, int list, int *value,
 %enddef
 
 %input_struct(sw_chart_in, ChartIn, sw_chart_defaults)
+%input_struct(sw_spread_in, SpreadIn, sw_spread_defaults)
 %input_struct(sw_strap_in, StrapIn, sw_strap_defaults)
 %input_struct(sw_torque_in, TorqueIn, sw_torque_defaults)
 
@@ -354,10 +372,13 @@ static int sw_take_word(const char *word, int list, int *value,
 %include <strapwise/thread.h>
 %include <strapwise/grade.h>
 %include <strapwise/lubrication.h>
+%include <strapwise/method.h>
 %include <strapwise/torque.h>
+%include <strapwise/spread.h>
 %include <strapwise/chart.h>
 %include <strapwise/strap.h>
 %include <strapwise/ask.h>
+%include <strapwise/strap_spread.h>
 
 #undef in
 #undef list

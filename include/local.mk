@@ -7,8 +7,11 @@ roominclude_HEADERS = \
 	include/strapwise/field.h \
 	include/strapwise/grade.h \
 	include/strapwise/lubrication.h \
+	include/strapwise/method.h \
+	include/strapwise/spread.h \
 	include/strapwise/status.h \
 	include/strapwise/strap.h \
+	include/strapwise/strap_spread.h \
 	include/strapwise/thread.h \
 	include/strapwise/torque.h \
 	include/strapwise/units.h \

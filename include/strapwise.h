@@ -14,9 +14,12 @@
 #include <strapwise/thread.h>
 #include <strapwise/grade.h>
 #include <strapwise/lubrication.h>
+#include <strapwise/method.h>
 #include <strapwise/torque.h>
+#include <strapwise/spread.h>
 #include <strapwise/chart.h>
 #include <strapwise/strap.h>
 #include <strapwise/ask.h>
+#include <strapwise/strap_spread.h>
 
 #endif

@@ -18,12 +18,17 @@ libstrapwise_la_SOURCES = \
 	lib/base/number.h lib/base/number.c \
 	lib/base/units.c \
 	lib/base/root.h lib/base/root.c \
+	lib/base/trials.h lib/base/trials.c \
 	lib/fastener/designation.h lib/fastener/designation.c \
 	lib/fastener/thread.c \
 	lib/fastener/grade.c \
 	lib/fastener/lubrication.c \
+	lib/fastener/method.c \
 	lib/fastener/torque.h lib/fastener/torque_resolve.c \
 	lib/fastener/torque.c \
+	lib/fastener/spread.h lib/fastener/spread_resolve.c \
+	lib/fastener/spread.c \
+	lib/fastener/window.h lib/fastener/window.c \
 	lib/fastener/chart.c \
 	lib/clamp/seat.h lib/clamp/seat.c \
 	lib/clamp/strap_balance.h lib/clamp/strap_balance.c \
@@ -35,7 +40,10 @@ libstrapwise_la_SOURCES = \
 	lib/clamp/strap.h lib/clamp/strap.c \
 	lib/clamp/ask_tilt.c \
 	lib/clamp/ask.c \
-	lib/clamp/matters.c
+	lib/clamp/matters.c \
+	lib/clamp/strap_draw.h lib/clamp/strap_draw.c \
+	lib/clamp/strap_spread.c \
+	lib/clamp/strap_window.c
 nodist_libstrapwise_la_SOURCES = $(TABLE_SOURCES) base/tables.h
 
 pkgconfigdir = $(libdir)/pkgconfig

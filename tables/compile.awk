@@ -53,7 +53,7 @@ function is_plain(text,    i)
 function kind_of(column)
 {
     if (column ~ /^(key|label|system|series|size|grade)$/ ||
-        column ~ /^(conflicts_with|source|edition|status)$/)
+        column ~ /^(conflicts_with|method|meaning|source|edition|status)$/)
         return "text"
     if (column !~ /^[a-z][A-Za-z0-9_]*$/)
         return ""
@@ -61,7 +61,7 @@ function kind_of(column)
         return "number"
     if (column ~ /^nut_factor_./ || column ~ /^mu_./)
         return "number"
-    if (column ~ /_(mm|mm2|MPa|deg)$/)
+    if (column ~ /_(mm|mm2|MPa|deg|pct)$/)
         return "number"
     return ""
 }

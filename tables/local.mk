@@ -2,14 +2,14 @@
 #
 # Each table becomes one C file; their structs become base/tables.h.
 
-TABLES = threads hardware grades lubrication spherical straps tslots
+TABLES = threads hardware grades lubrication methods spherical straps tslots
 TABLE_FILES = \
 	tables/threads.csv tables/hardware.csv tables/grades.csv \
-	tables/lubrication.csv tables/spherical.csv tables/straps.csv \
+	tables/lubrication.csv tables/methods.csv tables/spherical.csv tables/straps.csv \
 	tables/tslots.csv
 TABLE_SOURCES = \
 	tables/threads.c tables/hardware.c tables/grades.c \
-	tables/lubrication.c tables/spherical.c tables/straps.c \
+	tables/lubrication.c tables/methods.c tables/spherical.c tables/straps.c \
 	tables/tslots.c
 
 tablesdir = $(pkgdatadir)/tables

@@ -115,6 +115,7 @@ EXTRA_DIST += \
 	tests/common.h \
 	tests/near.h \
 	tests/random.h \
+	tests/short_memory.h \
 	tests/values.h \
 	tests/base/units_list.h \
 	tests/clamp/strap_question.h \

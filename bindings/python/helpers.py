@@ -185,7 +185,7 @@ def _dress(cls, kind, structure):
 
 for _cls, _structure in (
         (TorqueIn, _STRUCT_TORQUE_IN), (ChartIn, _STRUCT_CHART_IN),
-        (StrapIn, _STRUCT_STRAP_IN)):
+        (SpreadIn, _STRUCT_SPREAD_IN), (StrapIn, _STRUCT_STRAP_IN)):
     _dress(_cls, _Question, _structure)
 for _cls, _structure in (
         (ThreadOut, _STRUCT_THREAD_OUT), (GradeOut, _STRUCT_GRADE_OUT),
@@ -194,6 +194,9 @@ for _cls, _structure in (
         (StrapOut, _STRUCT_STRAP_OUT), (TiltOut, _STRUCT_TILT_OUT),
         (PlaceOut, _STRUCT_PLACE_OUT),
         (StrapTorqueOut, _STRUCT_STRAP_TORQUE_OUT),
+        (MethodOut, _STRUCT_METHOD_OUT), (SpreadOut, _STRUCT_SPREAD_OUT),
+        (WindowOut, _STRUCT_WINDOW_OUT),
+        (StrapSpreadOut, _STRUCT_STRAP_SPREAD_OUT),
         (_MatterOut, _STRUCT_MATTER_OUT)):
     _dress(_cls, _Answer, _structure)
 del _cls, _structure
@@ -253,6 +256,11 @@ def lubrication_names():
     return _until_none(_lubrication_name)
 
 
+def method_names():
+    """Keys of all ways of tightening, as method() takes them."""
+    return _until_none(_method_name)
+
+
 def not_checked():
     """Sentences on what strap() does not check."""
     return _until_none(_strap_not_checked)
@@ -265,8 +273,10 @@ def _assumption(a):
             "high": a.high if ranged else None, "source": a.source}
 
 
-def assumed(q):
-    """What the library fills in where a TorqueIn, ChartIn or StrapIn is open.
+def assumed(q, lubrication=""):
+    """What the library fills in where a TorqueIn, ChartIn, StrapIn or SpreadIn is
+    open; for a SpreadIn the lubrication of its nut counts, as in
+    spread_resolve().
 
     Returns a list of dicts with name, value (a number or a word), unit, low and
     high (the usual range, None where there is none) and source."""
@@ -274,7 +284,10 @@ def assumed(q):
                      (StrapIn, _strap_assumed)):
         if isinstance(q, cls):
             return [_assumption(a) for a in _until_end(ask, q)]
-    raise TypeError("q: a TorqueIn, ChartIn or StrapIn is wanted")
+    if isinstance(q, SpreadIn):
+        return [_assumption(a) for a in _until_end(
+            lambda s, i: _spread_assumed(s, lubrication, i), q)]
+    raise TypeError("q: a TorqueIn, ChartIn, StrapIn or SpreadIn is wanted")
 
 
 def matters(q):

@@ -48,6 +48,8 @@ static PyObject *sw_number_or_none(double value)
 
 static void sw_raise(const sw_error *e)
 {
+    if (PyErr_Occurred()) /* what ended the run says more */
+        return;
     PyObject *text = sw_text(e->message);
     PyObject *error = text ? PyObject_CallFunctionObjArgs(sw_error_class, text,
                                                           NULL)
@@ -71,7 +73,7 @@ static PyObject *sw_make_error_class(void)
         "field, value and allowed range.\n"
         "\n"
         "code   null_pointer, missing, nan, range, syntax, unit, unknown,\n"
-        "       conflict or no_answer\n"
+        "       conflict, no_answer, memory or stopped\n"
         "field  name of the field or argument to blame\n"
         "low    allowed range, lower end; None where there is none\n"
         "high   allowed range, upper end; None where there is none";
@@ -94,6 +96,33 @@ static PyObject *sw_make_error_class(void)
         Py_DECREF(sw_error_class);
 %}
 
+/* ---- progress of long runs: any callable; Ctrl-C ends them ---- */
+
+#define SW_OWN_PROGRESS
+%{
+static int sw_tell_progress(double done, void *with)
+{
+    if (PyErr_CheckSignals())
+        return 1;
+    if (!with)
+        return 0;
+    PyObject *said = PyObject_CallFunction((PyObject *)with, "d", done);
+    const int stop = said ? PyObject_IsTrue(said) : 1;
+    Py_XDECREF(said);
+    return stop != 0;
+}
+%}
+%typemap(default) (sw_progress progress, void *with) {
+    $1 = sw_tell_progress;
+    $2 = NULL;
+}
+%typemap(in) (sw_progress progress, void *with) {
+    if ($input != Py_None && !PyCallable_Check($input))
+        SWIG_exception_fail(SWIG_TypeError, "progress: a function is wanted");
+    $1 = sw_tell_progress;
+    $2 = $input == Py_None ? NULL : (void *)$input;
+}
+
 /* ---- names that helpers.py turns into something shorter ---- */
 
 %define %private(NAME, FUNCTION)
@@ -104,6 +133,8 @@ static PyObject *sw_make_error_class(void)
 %private(_chart_assumed, sw_chart_assumed)
 %private(_grade_name, sw_grade_name)
 %private(_lubrication_name, sw_lubrication_name)
+%private(_method_name, sw_method_name)
+%private(_spread_assumed, sw_spread_assumed)
 %private(_strap_assumed, sw_strap_assumed)
 %private(_strap_matters, sw_strap_matters)
 %private(_strap_not_checked, sw_strap_not_checked)
@@ -164,6 +195,46 @@ Returns a GradeOut (MPa).";
 keys.
 
 Returns a LubricationOut (ratios).";
+
+%feature("docstring") sw_method
+"Way of tightening and the scatter of the preload published for it;
+method_names() has the keys.
+
+Returns a MethodOut (%).";
+
+%feature("docstring") sw_spread_resolve
+"Fills every open field of a SpreadIn in place. `lubrication` is that of the
+nut, for the method; '' where a nut factor or friction was given.";
+
+%feature("docstring") sw_spread
+"Spread of the preload (N) at the torque of a TorqueIn, in closed form.
+
+>>> q = TorqueIn(thread='M12', torque_Nm=48, nut_factor=0.2)
+>>> s = spread(q, SpreadIn(scatter_pct=25))
+>>> round(s.preload_low_N), round(s.preload_high_N)
+(15492, 25820)
+
+Returns a SpreadOut (N, N.m, %).";
+
+%feature("docstring") sw_window
+"Torque whose whole spread keeps the stud tension between hold_N and flat_N (N),
+or the sentence that there is none: word('verdict') is 'fits' or 'none'.
+
+Returns a WindowOut (N, N.m, %).";
+
+%feature("docstring") sw_strap_spread
+"Draws a strap again and again (trials, seed and what varies: SpreadIn) and takes
+quantiles of toe force and side pull (N). The same question gives the same
+answer with any number of threads. progress is called now and then with what is
+done, 0 .. 1; when it returns something true the run ends with Error 'stopped'.
+
+Returns a StrapSpreadOut (N).";
+
+%feature("docstring") sw_strap_window
+"Torque that keeps the toe force of a strap, its own band included, between hold_N
+and flat_N (N), or the sentence that there is none.
+
+Returns a WindowOut (N, N.m, %).";
 
 %feature("docstring") sw_torque
 "Torque (N.m) to preload (N), preload to torque, or both at a fraction of yield.
@@ -228,6 +299,14 @@ its own preload and torque are not used.
 
 Returns a StrapTorqueOut (N, N.m).";
 
+%feature("docstring") sw_method_out
+"One way of tightening, from method().";
+%feature("docstring") sw_spread_in
+"How a tightening scatters: method, or scatter_pct, or tool_scatter_pct and
+factor_scatter_pct. Nothing is required.";
+%feature("docstring") sw_spread_out "Answer of spread().";
+%feature("docstring") sw_window_out "Answer of window() and strap_window().";
+%feature("docstring") sw_strap_spread_out "Answer of strap_spread().";
 %feature("docstring") sw_thread_out
 "Geometry of one thread and the hardware of its size, from thread().";
 %feature("docstring") sw_grade_out

@@ -35,7 +35,12 @@ typedef enum {
     SW_STRUCT_PLACE_OUT,
     SW_STRUCT_STRAP_TORQUE_OUT,
     SW_STRUCT_MATTER_OUT,
-    SW_STRUCT_COUNT = SW_STRUCT_MATTER_OUT
+    SW_STRUCT_METHOD_OUT,
+    SW_STRUCT_SPREAD_IN,
+    SW_STRUCT_SPREAD_OUT,
+    SW_STRUCT_WINDOW_OUT,
+    SW_STRUCT_STRAP_SPREAD_OUT,
+    SW_STRUCT_COUNT = SW_STRUCT_STRAP_SPREAD_OUT
 } sw_struct;
 
 /** One field of a struct. `status`, `warnings`, `assumed` and `seal`

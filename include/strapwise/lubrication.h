@@ -19,6 +19,7 @@ typedef struct {
     char lubrication[24];    /**< key */
     char label[64];          /**< in words */
     char conflicts_with[24]; /**< key of a row that contradicts it, or "" */
+    char method[32];         /**< way of tightening whose scatter fits it */
     double nut_factor;       /**< K, or SW_UNSET where the row gives friction */
     double nut_factor_low;   /**< range of K */
     double nut_factor_high;  /**< range of K */

@@ -57,7 +57,9 @@ extern "C" {
     X(SW_ERR_UNIT, 6, "unit")                                                  \
     X(SW_ERR_UNKNOWN, 7, "unknown")                                            \
     X(SW_ERR_CONFLICT, 8, "conflict")                                          \
-    X(SW_ERR_NONE, 9, "no_answer")
+    X(SW_ERR_NONE, 9, "no_answer")                                             \
+    X(SW_ERR_MEMORY, 10, "memory")                                             \
+    X(SW_ERR_STOPPED, 11, "stopped")
 /** @endcond */
 
 /** Error codes; 0 is good. SW_ERR_NULL: a required pointer is missing.
@@ -66,7 +68,8 @@ extern "C" {
  *  not be read. SW_ERR_UNIT: a unit is missing, unknown or of another kind.
  *  SW_ERR_UNKNOWN: a name is in no table. SW_ERR_CONFLICT: values exclude each
  *  other. SW_ERR_NONE: no value in range meets the demand, or the strap has no
- *  equilibrium. */
+ *  equilibrium. SW_ERR_MEMORY: out of memory. SW_ERR_STOPPED: the caller ended
+ *  the run. */
 typedef enum {
     SW_OK = 0,
 #define SW_X(sym, num, name) sym = num,
@@ -150,7 +153,13 @@ SW_API int sw_status_count(void);
       "passes through, or the washer reaches over a contact")                  \
     X(SW_WARN_BETWEEN_EDGES, 24, "between_edges",                              \
       "a flat land is about to change the edge it bears on: the toe force "    \
-      "lies between, and a little heel height moves it far")
+      "lies between, and a little heel height moves it far")                    \
+    X(SW_WARN_HIGH_OVER_PROOF, 25, "high_over_proof",                          \
+      "the high end of the spread exceeds 75 % of the proof load")             \
+    X(SW_WARN_HIGH_OVER_YIELD, 26, "high_over_yield",                          \
+      "the high end of the spread exceeds the yield of the grade")             \
+    X(SW_WARN_TRIALS_FAILED, 27, "trials_failed",                              \
+      "in some of the trials the strap tips or jams: they are left out")
 /** @endcond */
 
 /** @name Bits of a result's `warnings`, numbered as in the list.
@@ -180,6 +189,9 @@ SW_API int sw_status_count(void);
 #define SW_WARN_SEAT_TILT_ASSUMED (1ULL << 22)
 #define SW_WARN_MEASURES (1ULL << 23)
 #define SW_WARN_BETWEEN_EDGES (1ULL << 24)
+#define SW_WARN_HIGH_OVER_PROOF (1ULL << 25)
+#define SW_WARN_HIGH_OVER_YIELD (1ULL << 26)
+#define SW_WARN_TRIALS_FAILED (1ULL << 27)
 /** @} */
 
 /** Name of the warning with this bit number (0 ..), or NULL past the last. */

@@ -97,6 +97,19 @@ typedef enum {
     SW_BASIS_BAND         /**< the worse end of the band */
 } sw_basis;
 
+/** What a run of trials draws. */
+typedef enum {
+    SW_VARY_ALL = 1, /**< tightening, heights, and what the strap's own band
+                          holds: friction, thread play, foot */
+    SW_VARY_PRELOAD  /**< tightening alone */
+} sw_vary;
+
+/** Whether a torque exists between two limits. */
+typedef enum {
+    SW_VERDICT_FITS = 1, /**< there is one */
+    SW_VERDICT_NONE      /**< the spread is wider than the limits */
+} sw_verdict;
+
 /** Lists of words. */
 typedef enum {
     SW_WORDS_FORM = 1, /**< sw_form */
@@ -113,7 +126,9 @@ typedef enum {
     SW_WORDS_BEARS,    /**< sw_bears */
     SW_WORDS_BASIS,    /**< sw_basis */
     SW_WORDS_SYSTEM,   /**< sw_system */
-    SW_WORDS_COUNT = SW_WORDS_SYSTEM
+    SW_WORDS_VARY,     /**< sw_vary */
+    SW_WORDS_VERDICT,  /**< sw_verdict */
+    SW_WORDS_COUNT = SW_WORDS_VERDICT
 } sw_words;
 
 /** Word of an enumerator ("flat"), or NULL when there is none. */

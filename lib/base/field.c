@@ -22,6 +22,11 @@ static const sw_field *const list[SW_STRUCT_COUNT + 1] = {
     [SW_STRUCT_PLACE_OUT] = sw__place_out_fields,
     [SW_STRUCT_STRAP_TORQUE_OUT] = sw__strap_torque_out_fields,
     [SW_STRUCT_MATTER_OUT] = sw__matter_out_fields,
+    [SW_STRUCT_METHOD_OUT] = sw__method_out_fields,
+    [SW_STRUCT_SPREAD_IN] = sw__spread_in_fields,
+    [SW_STRUCT_SPREAD_OUT] = sw__spread_out_fields,
+    [SW_STRUCT_WINDOW_OUT] = sw__window_out_fields,
+    [SW_STRUCT_STRAP_SPREAD_OUT] = sw__strap_spread_out_fields,
 };
 
 const sw_field *sw_field_at(int structure, int index)

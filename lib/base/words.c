@@ -23,6 +23,8 @@ static const char *const word[SW_WORDS_COUNT + 1][MOST + 1] = {
     [SW_WORDS_BEARS] = {NULL, "inner edge", "outer end", "nose"},
     [SW_WORDS_BASIS] = {NULL, "nominal", "band"},
     [SW_WORDS_SYSTEM] = {NULL, "metric", "unified"},
+    [SW_WORDS_VARY] = {NULL, "all", "preload"},
+    [SW_WORDS_VERDICT] = {NULL, "fits", "none"},
 };
 
 const char *sw_word(int list, int value)

@@ -83,7 +83,7 @@ static void widen_over_seat(extent *e, const sw__strap_full *full,
     const int sphere = in->seat == SW_SEAT_SPHERICAL;
     /* compared with the contact runs: near level a still nut can be dragged
      * either way by 0.06 F; a spherical pair keeps at most 0.01 F */
-    double load = sphere ? 0.01 : 0;
+    double load = sphere ? SW__SPHERE_LOAD : 0;
     if (still && !sphere && fabs(in->tilt_deg) <= 0.5)
         load = 0.06;
     const double place = sphere ? in->mu_sphere * in->sphere_radius_mm : 0;

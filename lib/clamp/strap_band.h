@@ -6,6 +6,9 @@
 #include "clamp/strap_balance.h"
 #include "clamp/strap_resolve.h"
 
+/* side load that a spherical pair keeps at most, per unit of tension */
+#define SW__SPHERE_LOAD 0.01
+
 /* What the nominal answer takes for what is uncertain. */
 sw__strap_choice sw__strap_nominal(const sw_strap_in *in,
                                    const sw__strap_geometry *g);

@@ -6,7 +6,8 @@
  * A row gives either K (handbook tables of T = K d F) or a range of friction
  * coefficients (VDI 2230, table A5), never both: the two kinds were measured
  * on different joints. Handbooks disagree on zinc against bare steel; both
- * rows are kept, each under its own key.
+ * rows are kept, each under its own key. `method` names the way of tightening
+ * whose published scatter fits the state.
  */
 #include "base/internal.h"
 #include "base/tables.h"
@@ -18,11 +19,12 @@
 #define SW__S sw_lubrication_out
 const sw_field sw__lubrication_out_fields[] = {
     SW__OUT_TEXT(lubrication),    SW__OUT_TEXT(label),
-    SW__OUT_TEXT(conflicts_with), SW__OUT(nut_factor, ""),
-    SW__OUT(nut_factor_low, ""),  SW__OUT(nut_factor_high, ""),
-    SW__OUT(mu_thread, ""),       SW__OUT(mu_seat, ""),
-    SW__OUT(mu_low, ""),          SW__OUT(mu_high, ""),
-    SW__OUT_TEXT(source),         SW__END,
+    SW__OUT_TEXT(conflicts_with), SW__OUT_TEXT(method),
+    SW__OUT(nut_factor, ""),      SW__OUT(nut_factor_low, ""),
+    SW__OUT(nut_factor_high, ""), SW__OUT(mu_thread, ""),
+    SW__OUT(mu_seat, ""),         SW__OUT(mu_low, ""),
+    SW__OUT(mu_high, ""),         SW__OUT_TEXT(source),
+    SW__END,
 };
 #undef SW__S
 
@@ -58,6 +60,7 @@ sw_lubrication_out sw_lubrication(const char *key, sw_error *err)
         sw__copy(l.label, sizeof l.label, row->label);
         sw__copy(l.conflicts_with, sizeof l.conflicts_with,
                  row->conflicts_with);
+        sw__copy(l.method, sizeof l.method, row->method);
         l.nut_factor = row->nut_factor;
         l.nut_factor_low = row->nut_factor_low;
         l.nut_factor_high = row->nut_factor_high;

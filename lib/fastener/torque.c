@@ -92,7 +92,6 @@ const sw_field sw__torque_out_fields[] = {
 #undef SW__S
 
 #define MODULUS_MPA 205000.0 /* steel stud, for the turn */
-#define PROOF_ADVISED 0.75   /* common practice, no source */
 
 /* Lever arms, mm: torque per newton of tension. */
 typedef struct {
@@ -151,7 +150,7 @@ static void judge(sw_torque_out *out, const sw_grade_out *g,
         out->warnings |= SW_WARN_OVER_YIELD;
     if (sw__is_set(g->proof_MPa)) {
         out->proof_use = out->preload_N / (g->proof_MPa * t->stress_area_mm2);
-        if (out->proof_use > PROOF_ADVISED)
+        if (out->proof_use > SW__PROOF_ADVISED)
             out->warnings |= SW_WARN_OVER_PROOF;
     }
 }

@@ -12,6 +12,9 @@
 #include <strapwise/thread.h>
 #include <strapwise/torque.h>
 
+#define SW__PROOF_ADVISED 0.75 /* of the proof load; common practice, no source \
+                                */
+
 /* Fills every open field in place and looks the thread up. Returns 0 or
  * records the error. */
 int sw__torque_open(sw_torque_in *in, sw_thread_out *thread, sw_error *err);

@@ -38,6 +38,11 @@ static const described all[] = {
     OUT(sw_place_out, SW_STRUCT_PLACE_OUT),
     OUT(sw_strap_torque_out, SW_STRUCT_STRAP_TORQUE_OUT),
     OUT(sw_matter_out, SW_STRUCT_MATTER_OUT),
+    OUT(sw_method_out, SW_STRUCT_METHOD_OUT),
+    IN(sw_spread_in, SW_STRUCT_SPREAD_IN),
+    OUT(sw_spread_out, SW_STRUCT_SPREAD_OUT),
+    OUT(sw_window_out, SW_STRUCT_WINDOW_OUT),
+    OUT(sw_strap_spread_out, SW_STRUCT_STRAP_SPREAD_OUT),
 };
 
 enum { ALL = sizeof all / sizeof all[0], LARGEST = 2048 };

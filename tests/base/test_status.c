@@ -5,6 +5,7 @@
  */
 #include "../common.h"
 #include "../near.h"
+#include "../short_memory.h"
 
 static sw_torque_in torque_question(void)
 {
@@ -28,9 +29,18 @@ static sw_strap_in strap_question(void)
     return in;
 }
 
+static int stop(double done, void *with)
+{
+    (void)with;
+    return done > 0;
+}
+
 static int provoke(int code, sw_error *err)
 {
     sw_torque_in in = torque_question();
+    const sw_strap_in strap = strap_question();
+    sw_spread_in spread;
+    sw_spread_defaults(&spread);
     switch (code) {
     case SW_ERR_NULL:
         return sw_thread(NULL, err).status;
@@ -57,6 +67,15 @@ static int provoke(int code, sw_error *err)
         in.torque_Nm = 5;
         in.prevailing_torque_Nm = 6;
         return sw_torque(&in, err).status;
+    case SW_ERR_MEMORY:
+        spread.trials = 1e7;
+        memory_short();
+        const int status =
+            sw_strap_spread(&strap, &spread, NULL, NULL, err).status;
+        memory_plenty();
+        return status;
+    case SW_ERR_STOPPED:
+        return sw_strap_spread(&strap, &spread, stop, NULL, err).status;
     default:
         return SW_OK;
     }
@@ -72,15 +91,15 @@ START_TEST(every_code)
         check_error(sw_status_name(code), &err, code);
         ck_assert_int_eq(provoke(code, NULL), code);
     }
-    ck_assert_int_eq(sw_status_count(), SW_ERR_NONE);
+    ck_assert_int_eq(sw_status_count(), SW_ERR_STOPPED);
 }
 END_TEST
 
 START_TEST(code_names)
 {
     static const char *const want[] = {
-        "ok",     "null_pointer", "missing", "nan",      "range",
-        "syntax", "unit",         "unknown", "conflict", "no_answer"};
+        "ok",   "null_pointer", "missing",  "nan",       "range",  "syntax",
+        "unit", "unknown",      "conflict", "no_answer", "memory", "stopped"};
     for (int code = 0; code <= sw_status_count(); code++)
         ck_assert_str_eq(sw_status_name(code), want[code]);
     ck_assert_str_eq(sw_status_name(-1), "unknown_code");
@@ -89,8 +108,38 @@ START_TEST(code_names)
 END_TEST
 
 /* The warnings of a question made for this bit. */
+static uint64_t provoke_spread_warning(uint64_t bit)
+{
+    sw_error err;
+    sw_torque_in t = torque_question();
+    sw_strap_in s = strap_question();
+    sw_spread_in spread;
+    sw_spread_defaults(&spread);
+    spread.scatter_pct = 60;
+    switch (bit) {
+    case SW_WARN_HIGH_OVER_PROOF:
+        t.preload_N =
+            20000; /* 41 % of the proof load, twice as much at worst */
+        return sw_spread(&t, &spread, &err).warnings;
+    case SW_WARN_HIGH_OVER_YIELD:
+        t.preload_N = 35000;
+        return sw_spread(&t, &spread, &err).warnings;
+    case SW_WARN_TRIALS_FAILED:
+        /* the stud so near the toe that some tip over it */
+        s.stud_to_toe_mm = 5;
+        s.tilt_deg = 0;
+        s.nose = SW_NOSE_ROUND;
+        spread.height_scatter_mm = 5;
+        return sw_strap_spread(&s, &spread, NULL, NULL, &err).warnings;
+    default:
+        return 0;
+    }
+}
+
 static uint64_t provoke_warning(uint64_t bit)
 {
+    if (bit >= SW_WARN_HIGH_OVER_PROOF && bit <= SW_WARN_TRIALS_FAILED)
+        return provoke_spread_warning(bit);
     sw_error err;
     sw_strap_in s = strap_question();
     sw_torque_in t = torque_question();

@@ -68,6 +68,10 @@ START_TEST(enumerators)
         {SW_WORDS_BASIS, SW_BASIS_BAND, "band"},
         {SW_WORDS_SYSTEM, SW_SYSTEM_METRIC, "metric"},
         {SW_WORDS_SYSTEM, SW_SYSTEM_UNIFIED, "unified"},
+        {SW_WORDS_VARY, SW_VARY_ALL, "all"},
+        {SW_WORDS_VARY, SW_VARY_PRELOAD, "preload"},
+        {SW_WORDS_VERDICT, SW_VERDICT_FITS, "fits"},
+        {SW_WORDS_VERDICT, SW_VERDICT_NONE, "none"},
     };
     size_t words = 0;
     for (int list = 1; list <= SW_WORDS_COUNT; list++)

@@ -29,7 +29,7 @@ except ImportError:
     resource = None
 
 import strapwise
-from strapwise import ChartIn, Error, StrapIn, TorqueIn
+from strapwise import ChartIn, Error, SpreadIn, StrapIn, TorqueIn
 
 HERE = os.path.dirname(os.path.abspath(__file__))
 NAMES = os.path.join(HERE, "names.txt")
@@ -38,10 +38,12 @@ EXAMPLE = os.path.join(HERE, "..", "..", "bindings", "python", "example.py")
 LBF_N = 4.4482216152605      # exact: 0.45359237 kg * 9.80665 m/s2
 INLBF_NM = LBF_N * 0.0254    # exact
 
-QUESTIONS = (TorqueIn, ChartIn, StrapIn)
+QUESTIONS = (TorqueIn, ChartIn, StrapIn, SpreadIn)
 ANSWERS = (strapwise.ThreadOut, strapwise.GradeOut, strapwise.LubricationOut,
            strapwise.TorqueOut, strapwise.ChartOut, strapwise.StrapOut,
-           strapwise.TiltOut, strapwise.PlaceOut, strapwise.StrapTorqueOut)
+           strapwise.TiltOut, strapwise.PlaceOut, strapwise.StrapTorqueOut,
+           strapwise.MethodOut, strapwise.SpreadOut, strapwise.WindowOut,
+           strapwise.StrapSpreadOut)
 
 
 def level(**changes):
@@ -50,6 +52,18 @@ def level(**changes):
                   stud_to_heel_mm=60, part_height_mm=40, heel_height_mm=40)
     fields.update(changes)
     return StrapIn(**fields)
+
+
+def short_of_memory(call, *args):
+    """Calls with no more than 100 MB left."""
+    with open("/proc/self/statm", encoding="ascii") as f:
+        taken = int(f.read().split()[0]) * resource.getpagesize()
+    before = resource.getrlimit(resource.RLIMIT_AS)
+    resource.setrlimit(resource.RLIMIT_AS, (taken + 100 * 2**20, before[1]))
+    try:
+        return call(*args)
+    finally:
+        resource.setrlimit(resource.RLIMIT_AS, before)
 
 
 def resident_MB():
@@ -232,7 +246,11 @@ class Errors(unittest.TestCase):
             "unit": (strapwise.quantity, "5 lb", strapwise.KIND_FORCE),
             "unknown": (strapwise.thread, "M13"),
             "conflict": (strapwise.strap, level(torque_Nm=5)),
-            "no_answer": (strapwise.torque, torque)}
+            "no_answer": (strapwise.torque, torque),
+            "memory": (short_of_memory, strapwise.strap_spread, level(),
+                       SpreadIn(trials=1e7)),
+            "stopped": (strapwise.strap_spread, level(), SpreadIn(),
+                        lambda done: True)}
         every = [strapwise._status_name(code)
                  for code in range(1, strapwise._status_count() + 1)]
         self.assertEqual(sorted(calls), sorted(every))
@@ -753,7 +771,7 @@ class Structs(unittest.TestCase):
                     self.assertEqual(q.word(name), text)
                     self.assertEqual(make(**{name: value}).word(name), text)
                     tried += 1
-        self.assertEqual(tried, 19)
+        self.assertEqual(tried, 21)
 
     def test_subclass(self):
         class Strap(StrapIn):

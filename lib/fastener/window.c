@@ -1,0 +1,184 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Window: the torque whose low end still holds and whose high end does not
+ * bend.
+ *
+ * Low and high end of one torque are F/sqrt(alpha) and F sqrt(alpha) about the
+ * preload F that it is meant to give (spread.c). They fit between two limits
+ * where
+ *
+ *   F_flat/F_hold >= alpha                                               (1)
+ *
+ * and then any F from F_hold sqrt(alpha) to F_flat/sqrt(alpha) does; the one
+ * with the same room on both sides is sqrt(F_hold F_flat), so that
+ *
+ *   T = T0 + K d sqrt(F_hold F_flat)                                     (2)
+ *
+ * The ± that would just fit is (r - 1)/(r + 1) with r = F_flat/F_hold. With a
+ * prevailing torque T0 alpha hangs on the torque a little; it is taken at (2).
+ * Source: follows from the definition of alpha in VDI 2230-1.
+ */
+#include "fastener/window.h"
+
+#include "fastener/spread.h"
+
+#include <strapwise/units.h>
+
+#include <string.h>
+
+#define SW__S sw_window_out
+const sw_field sw__window_out_fields[] = {
+    SW__OUT(torque_Nm, "N.m"),
+    SW__OUT(torque_low_Nm, "N.m"),
+    SW__OUT(torque_high_Nm, "N.m"),
+    SW__OUT_WORD(verdict, SW_WORDS_VERDICT),
+    SW__OUT(hold_N, "N"),
+    SW__OUT(flat_N, "N"),
+    SW__OUT(ratio, ""),
+    SW__OUT(alpha, ""),
+    SW__OUT(coverage, ""),
+    SW__OUT(fitting_pct, "%"),
+    SW__OUT(preload_N, "N"),
+    SW__OUT(preload_low_N, "N"),
+    SW__OUT(preload_high_N, "N"),
+    SW__OUT(hold_preload_N, "N"),
+    SW__OUT(flat_preload_N, "N"),
+    SW__OUT(proof_use_high, ""),
+    SW__OUT(yield_use_high, ""),
+    SW__OUT_TEXT(sentence),
+    SW__END,
+};
+#undef SW__S
+
+int sw__window_check(double hold_N, double flat_N, double most, sw_error *err)
+{
+    if (!(hold_N >= 1e-3 && hold_N <= most))
+        return sw__fail_range(err, "hold_N", hold_N, "N", 1e-3, most);
+    if (!(flat_N >= 1e-3 && flat_N <= most))
+        return sw__fail_range(err, "flat_N", flat_N, "N", 1e-3, most);
+    if (flat_N > hold_N)
+        return SW_OK;
+    char message[160];
+    sw__line line = sw__line_start(message, sizeof message);
+    sw__line_add(&line, "flat_N: ");
+    sw__line_add_number(&line, flat_N);
+    sw__line_add(&line, " N is not above hold_N, ");
+    sw__line_add_number(&line, hold_N);
+    sw__line_add(&line, " N: no force at all is allowed");
+    return sw__fail(err, SW_ERR_CONFLICT, "flat_N", message);
+}
+
+static void add_rounded(sw__line *line, double value)
+{
+    char text[40];
+    sw_format(value, 3, text, sizeof text);
+    sw__line_add(line, text);
+}
+
+static void say(sw_window_out *out)
+{
+    sw__line line = sw__line_start(out->sentence, sizeof out->sentence);
+    const int fits = out->verdict == SW_VERDICT_FITS;
+    if (fits) {
+        add_rounded(&line, out->torque_Nm);
+        sw__line_add(&line, " N.m keeps both limits (any torque from ");
+        add_rounded(&line, out->torque_low_Nm);
+        sw__line_add(&line, " to ");
+        add_rounded(&line, out->torque_high_Nm);
+        sw__line_add(&line, " N.m does): the");
+    } else {
+        sw__line_add(&line, "No torque works: the");
+    }
+    sw__line_add(&line, " limits are ");
+    add_rounded(&line, out->ratio);
+    sw__line_add(&line, " apart, one torque spreads the force by ");
+    add_rounded(&line, out->alpha);
+    if (fits) {
+        sw__line_add(&line, ".");
+        return;
+    }
+    if (!(out->ratio > 1)) {
+        sw__line_add(&line, "; the strap's own band alone is wider than that.");
+        return;
+    }
+    sw__line_add(&line, "; a way of tightening with +-");
+    add_rounded(&line, floor(10 * out->fitting_pct) / 10);
+    sw__line_add(&line, " % or better would fit, or limits farther apart.");
+}
+
+/* sw_torque() at one preload. */
+static sw_torque_out torque_for(const sw_torque_in *in, double preload_N,
+                                sw_error *err)
+{
+    sw_torque_in q = *in;
+    q.preload_N = preload_N;
+    return sw_torque(&q, err);
+}
+
+int sw__window_between(const sw_torque_in *in, const sw_spread_in *spread,
+                       double hold_preload_N, double flat_preload_N,
+                       sw_window_out *out, sw_error *err)
+{
+    sw_torque_in q = *in;
+    int status = sw__reopen(&q, SW_STRUCT_TORQUE_IN, &q.assumed, &q.seal, err);
+    if (status)
+        return status;
+    q.torque_Nm = q.use = SW_UNSET;
+    q.preload_N = sqrt(hold_preload_N) * sqrt(flat_preload_N);
+    const sw_spread_out s = sw_spread(&q, spread, err);
+    if (s.status)
+        return s.status;
+    out->hold_preload_N = hold_preload_N;
+    out->flat_preload_N = flat_preload_N;
+    out->ratio = flat_preload_N / hold_preload_N;
+    out->fitting_pct = 100 * (out->ratio - 1) / (out->ratio + 1);
+    out->alpha = s.alpha;
+    out->coverage = s.coverage;
+    out->warnings |= s.warnings;
+    if (out->ratio < s.alpha) {
+        out->verdict = SW_VERDICT_NONE;
+        out->torque_Nm = out->torque_low_Nm = out->torque_high_Nm = SW_UNSET;
+        out->preload_N = out->preload_low_N = out->preload_high_N = SW_UNSET;
+        out->proof_use_high = out->yield_use_high = SW_UNSET;
+        out->warnings &= ~(SW_WARN_HIGH_OVER_PROOF | SW_WARN_HIGH_OVER_YIELD |
+                           SW_WARN_OVER_PROOF | SW_WARN_OVER_YIELD);
+        say(out);
+        return SW_OK;
+    }
+    const double root = sqrt(s.alpha);
+    const sw_torque_out low = torque_for(&q, hold_preload_N * root, err);
+    const sw_torque_out high = torque_for(&q, flat_preload_N / root, err);
+    if (low.status || high.status)
+        return low.status ? low.status : high.status;
+    out->verdict = SW_VERDICT_FITS;
+    out->torque_Nm = s.torque_Nm;
+    out->torque_low_Nm = low.torque_Nm;
+    out->torque_high_Nm = high.torque_Nm;
+    out->preload_N = s.preload_N;
+    out->preload_low_N = s.preload_low_N;
+    out->preload_high_N = s.preload_high_N;
+    out->proof_use_high = s.proof_use_high;
+    out->yield_use_high = s.yield_use_high;
+    say(out);
+    return SW_OK;
+}
+
+sw_window_out sw_window(const sw_torque_in *in, const sw_spread_in *spread,
+                        double hold_N, double flat_N, sw_error *err)
+{
+    sw_window_out out;
+    memset(&out, 0, sizeof out);
+    sw__clear(err);
+    int status = in ? SW_OK : sw__fail_null(err, "in");
+    if (!status && !spread)
+        status = sw__fail_null(err, "spread");
+    if (!status)
+        status = sw__window_check(hold_N, flat_N, 1e8, err);
+    out.hold_N = hold_N;
+    out.flat_N = flat_N;
+    if (!status)
+        status = sw__window_between(in, spread, hold_N, flat_N, &out, err);
+    if (status)
+        sw__spoil(&out, SW_STRUCT_WINDOW_OUT, status);
+    return out;
+}
