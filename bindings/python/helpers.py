@@ -273,10 +273,9 @@ def _assumption(a):
             "high": a.high if ranged else None, "source": a.source}
 
 
-def assumed(q, lubrication=""):
+def assumed(q, nut=None):
     """What the library fills in where a TorqueIn, ChartIn, StrapIn or SpreadIn is
-    open; for a SpreadIn the lubrication of its nut counts, as in
-    spread_resolve().
+    open; a SpreadIn beside the TorqueIn or StrapIn that it goes with.
 
     Returns a list of dicts with name, value (a number or a word), unit, low and
     high (the usual range, None where there is none) and source."""
@@ -285,8 +284,10 @@ def assumed(q, lubrication=""):
         if isinstance(q, cls):
             return [_assumption(a) for a in _until_end(ask, q)]
     if isinstance(q, SpreadIn):
-        return [_assumption(a) for a in _until_end(
-            lambda s, i: _spread_assumed(s, lubrication, i), q)]
+        ask = ((lambda s, i: _strap_spread_assumed(nut, s, i))
+               if isinstance(nut, StrapIn) else
+               (lambda s, i: _spread_assumed(s, nut, i)))
+        return [_assumption(a) for a in _until_end(ask, q)]
     raise TypeError("q: a TorqueIn, ChartIn, StrapIn or SpreadIn is wanted")
 
 

@@ -136,6 +136,7 @@ static int sw_tell_progress(double done, void *with)
 %private(_method_name, sw_method_name)
 %private(_spread_assumed, sw_spread_assumed)
 %private(_strap_assumed, sw_strap_assumed)
+%private(_strap_spread_assumed, sw_strap_spread_assumed)
 %private(_strap_matters, sw_strap_matters)
 %private(_strap_not_checked, sw_strap_not_checked)
 %private(_thread_name, sw_thread_name)
@@ -203,8 +204,8 @@ method_names() has the keys.
 Returns a MethodOut (%).";
 
 %feature("docstring") sw_spread_resolve
-"Fills every open field of a SpreadIn in place. `lubrication` is that of the
-nut, for the method; '' where a nut factor or friction was given.";
+"Fills every open field of a SpreadIn in place; q, the TorqueIn that it goes with,
+says which way of tightening fits.";
 
 %feature("docstring") sw_spread
 "Spread of the preload (N) at the torque of a TorqueIn, in closed form.

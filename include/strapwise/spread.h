@@ -45,6 +45,8 @@ typedef struct {
 typedef struct {
     int status;            /**< 0 or sw_status */
     uint64_t warnings;     /**< SW_WARN_ bits, those of sw_torque() included */
+    char method[32];       /**< way of tightening whose published scatter was
+                                taken, or "" */
     double torque_Nm;      /**< torque on the nut */
     double preload_low_N;  /**< stud tension, lower end */
     double preload_N;      /**< its median: that of the plain formula */
@@ -63,19 +65,15 @@ typedef struct {
 SW_API void sw_spread_defaults(sw_spread_in *spread);
 
 /** Fills every open field in place and sets its bit in `assumed`, as
- *  sw_torque_resolve() does.
- *  @param spread      the question
- *  @param lubrication that of the nut, for the method; "" where a nut factor or
- *                     friction was given
- *  @param err         error record, may be NULL
+ *  sw_torque_resolve() does; `in` says which way of tightening fits the nut.
  *  @return 0 or sw_status, `spread` untouched then */
 SW_API SW_NODISCARD int
-sw_spread_resolve(sw_spread_in *spread, const char *lubrication, sw_error *err);
+sw_spread_resolve(sw_spread_in *spread, const sw_torque_in *in, sw_error *err);
 
-/** The index-th default that entered, 0 .. ; status SW_ERR_RANGE past the
- *  end. Parameters as in sw_spread_resolve(). */
+/** The index-th default of `spread` that entered, 0 .. ; status SW_ERR_RANGE
+ *  past the end. Those of `in` are told by sw_torque_assumed(). */
 SW_API SW_NODISCARD sw_assumption sw_spread_assumed(const sw_spread_in *spread,
-                                                    const char *lubrication,
+                                                    const sw_torque_in *in,
                                                     int index, sw_error *err);
 
 /**

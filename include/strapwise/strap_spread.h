@@ -61,6 +61,12 @@ SW_API SW_NODISCARD sw_strap_spread_out
 sw_strap_spread(const sw_strap_in *in, const sw_spread_in *spread,
                 sw_progress progress, void *with, sw_error *err);
 
+/** The index-th default of `spread` that entered, 0 .. ; status SW_ERR_RANGE
+ *  past the end. Those of the strap are told by sw_strap_assumed(). */
+SW_API SW_NODISCARD sw_assumption
+sw_strap_spread_assumed(const sw_strap_in *in, const sw_spread_in *spread,
+                        int index, sw_error *err);
+
 /**
  * Torque for a strap whose toe force, spread and the strap's own band
  * included, lies between two limits; or the sentence that there is none.

@@ -154,8 +154,9 @@ static int run(harvest *h, const sw_spread_in *scatter, sw_progress progress,
                         "progress: ended the run");
     const size_t n = gather(h, trials, out);
     if (n == 0)
-        return sw__fail(err, SW_ERR_NONE, "in",
-                        "in: in none of the trials has the strap an equilibrium");
+        return sw__fail(
+            err, SW_ERR_NONE, "in",
+            "in: in none of the trials has the strap an equilibrium");
     if (n < trials)
         out->warnings |= SW_WARN_TRIALS_FAILED;
     take_quantiles(h, n, out);
@@ -199,4 +200,25 @@ sw_strap_spread_out sw_strap_spread(const sw_strap_in *in,
     if (status)
         sw__spoil(&out, SW_STRUCT_STRAP_SPREAD_OUT, status);
     return out;
+}
+
+sw_assumption sw_strap_spread_assumed(const sw_strap_in *in,
+                                      const sw_spread_in *spread, int index,
+                                      sw_error *err)
+{
+    sw__strap_full full;
+    sw_spread_in scatter;
+    sw__clear(err);
+    int status = in ? SW_OK : sw__fail_null(err, "in");
+    if (!status && !spread)
+        status = sw__fail_null(err, "spread");
+    if (!status)
+        status = sw__strap_open(in, &full, err);
+    if (!status) {
+        scatter = *spread;
+        status = sw__spread_open(&scatter, sw__lubrication_used(&full.question),
+                                 err);
+    }
+    return status ? sw__no_assumption(status)
+                  : sw__spread_assumed(&scatter, index, err);
 }

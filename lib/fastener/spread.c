@@ -35,12 +35,19 @@
 
 #define SW__S sw_spread_out
 const sw_field sw__spread_out_fields[] = {
-    SW__OUT(torque_Nm, "N.m"),   SW__OUT(preload_low_N, "N"),
-    SW__OUT(preload_N, "N"),     SW__OUT(preload_high_N, "N"),
-    SW__OUT(coverage, ""),       SW__OUT(alpha, ""),
-    SW__OUT(scatter_pct, "%"),   SW__OUT(sigma_ln, ""),
-    SW__OUT(tool_share, ""),     SW__OUT(proof_use_high, ""),
-    SW__OUT(yield_use_high, ""), SW__END,
+    SW__OUT_TEXT(method),
+    SW__OUT(torque_Nm, "N.m"),
+    SW__OUT(preload_low_N, "N"),
+    SW__OUT(preload_N, "N"),
+    SW__OUT(preload_high_N, "N"),
+    SW__OUT(coverage, ""),
+    SW__OUT(alpha, ""),
+    SW__OUT(scatter_pct, "%"),
+    SW__OUT(sigma_ln, ""),
+    SW__OUT(tool_share, ""),
+    SW__OUT(proof_use_high, ""),
+    SW__OUT(yield_use_high, ""),
+    SW__END,
 };
 #undef SW__S
 
@@ -105,6 +112,7 @@ static int solve(const sw_torque_in *in, const sw_spread_in *spread,
         sw__spread_sigma(&s, t.torque_Nm, full.prevailing_torque_Nm);
     const double width = sw__spread_z(scatter.coverage) * sigma;
     out->warnings = t.warnings;
+    sw__copy(out->method, sizeof out->method, scatter.method);
     out->torque_Nm = t.torque_Nm;
     out->preload_N = t.preload_N;
     out->preload_low_N = t.preload_N * exp(-width);

@@ -142,43 +142,56 @@ int sw__spread_open(sw_spread_in *s, const char *lubrication, sw_error *err)
     return resolve_scatter(&fill, s, lubrication, err);
 }
 
-int sw_spread_resolve(sw_spread_in *spread, const char *lubrication,
-                      sw_error *err)
+/* Opens a copy; `q` is the nut's question as it came. */
+static int open_copy(const sw_spread_in *spread, const sw_torque_in *q,
+                     sw_spread_in *full, sw_error *err)
 {
-    sw__clear(err);
     if (!spread)
         return sw__fail_null(err, "spread");
-    if (!lubrication)
-        return sw__fail_null(err, "lubrication");
-    sw_spread_in open = *spread;
-    const int status = sw__spread_open(&open, lubrication, err);
+    if (!q)
+        return sw__fail_null(err, "in");
+    sw_torque_in nut = *q;
+    int status = sw_torque_resolve(&nut, err);
+    *full = *spread;
+    if (!status)
+        status = sw__spread_open(full, sw__lubrication_used(&nut), err);
+    return status;
+}
+
+int sw_spread_resolve(sw_spread_in *spread, const sw_torque_in *in,
+                      sw_error *err)
+{
+    sw_spread_in full;
+    sw__clear(err);
+    const int status = open_copy(spread, in, &full, err);
     if (!status) {
-        *spread = open;
+        *spread = full;
         spread->seal = sw__seal(spread, SW_STRUCT_SPREAD_IN, spread->assumed);
     }
     return status;
 }
 
-sw_assumption sw_spread_assumed(const sw_spread_in *spread,
-                                const char *lubrication, int index,
-                                sw_error *err)
+sw_assumption sw__spread_assumed(const sw_spread_in *full, int index,
+                                 sw_error *err)
 {
-    sw_spread_in full;
-    memset(&full, 0, sizeof full);
-    sw__clear(err);
-    if (spread)
-        full = *spread;
-    const int status = spread ? sw_spread_resolve(&full, lubrication, err)
-                              : sw__fail_null(err, "spread");
-    if (status)
-        return sw__no_assumption(status);
     sw_assumption a =
-        sw__assumed(&full, SW_STRUCT_SPREAD_IN, full.assumed, index, err);
+        sw__assumed(full, SW_STRUCT_SPREAD_IN, full->assumed, index, err);
     if (strcmp(a.name, "scatter_pct") == 0) { /* range and source of its row */
-        const sw_method_out m = sw_method(full.method, NULL);
+        const sw_method_out m = sw_method(full->method, NULL);
         a.low = m.scatter_low_pct;
         a.high = m.scatter_high_pct;
         sw__copy(a.source, sizeof a.source, m.source);
     }
     return a;
+}
+
+sw_assumption sw_spread_assumed(const sw_spread_in *spread,
+                                const sw_torque_in *in, int index,
+                                sw_error *err)
+{
+    sw_spread_in full;
+    sw__clear(err);
+    const int status = open_copy(spread, in, &full, err);
+    return status ? sw__no_assumption(status)
+                  : sw__spread_assumed(&full, index, err);
 }
