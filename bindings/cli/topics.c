@@ -23,6 +23,9 @@ static const sw_field argument[] = {
     ARG(toe_error_pct, "%", SW_FIELD_NUMBER, 0),
     ARG(vial_mm_per_m, "mm/m", SW_FIELD_NUMBER, 0),
     ARG(toe_force_N, "N", SW_FIELD_NUMBER, 0),
+    ARG(method, "", SW_FIELD_TEXT, 0),
+    ARG(hold_N, "N", SW_FIELD_NUMBER, 0),
+    ARG(flat_N, "N", SW_FIELD_NUMBER, 0),
     ARG(basis, "", SW_FIELD_WORD, SW_WORDS_BASIS),
 };
 #undef ARG
@@ -51,6 +54,18 @@ static void no_defaults(question *q) { (void)q; }
 static void torque_defaults(question *q) { sw_torque_defaults(&q->in.torque); }
 static void chart_defaults(question *q) { sw_chart_defaults(&q->in.chart); }
 static void strap_defaults(question *q) { sw_strap_defaults(&q->in.strap); }
+
+static void torque_spread_defaults(question *q)
+{
+    sw_torque_defaults(&q->in.torque);
+    sw_spread_defaults(&q->beside.spread);
+}
+
+static void strap_spread_defaults(question *q)
+{
+    sw_strap_defaults(&q->in.strap);
+    sw_spread_defaults(&q->beside.spread);
+}
 
 static void solve_thread(const question *q, answer *a)
 {
@@ -103,6 +118,36 @@ static void solve_strap_torque(const question *q, answer *a)
         sw_strap_torque(&q->in.strap, q->arguments.toe_force_N, &a->err);
 }
 
+static void solve_method(const question *q, answer *a)
+{
+    a->out.method = sw_method(text_or_null(q->arguments.method), &a->err);
+}
+
+static void solve_spread(const question *q, answer *a)
+{
+    a->out.spread = sw_spread(&q->in.torque, &q->beside.spread, &a->err);
+}
+
+static void solve_window(const question *q, answer *a)
+{
+    a->out.window =
+        sw_window(&q->in.torque, &q->beside.spread, q->arguments.hold_N,
+                  q->arguments.flat_N, &a->err);
+}
+
+static void solve_strap_spread(const question *q, answer *a)
+{
+    a->out.strap_spread =
+        sw_strap_spread(&q->in.strap, &q->beside.spread, NULL, NULL, &a->err);
+}
+
+static void solve_strap_window(const question *q, answer *a)
+{
+    a->out.window =
+        sw_strap_window(&q->in.strap, &q->beside.spread, q->arguments.hold_N,
+                        q->arguments.flat_N, &a->err);
+}
+
 static void solve_quantity(const question *q, answer *a)
 {
     const char *text = text_or_null(q->arguments.text);
@@ -128,6 +173,28 @@ static sw_assumption strap_assumed(const question *q, int i, sw_error *err)
     return sw_strap_assumed(&q->in.strap, i, err);
 }
 
+/* What a second question assumes stands after what the first does. */
+static sw_assumption spread_assumed(const question *q, int i, sw_error *err)
+{
+    int first = 0;
+    while (!sw_torque_assumed(&q->in.torque, first, NULL).status)
+        first++;
+    return i < first ? sw_torque_assumed(&q->in.torque, i, err)
+                     : sw_spread_assumed(&q->beside.spread, &q->in.torque,
+                                         i - first, err);
+}
+
+static sw_assumption strap_spread_assumed(const question *q, int i,
+                                          sw_error *err)
+{
+    int first = 0;
+    while (!sw_strap_assumed(&q->in.strap, first, NULL).status)
+        first++;
+    return i < first ? sw_strap_assumed(&q->in.strap, i, err)
+                     : sw_strap_spread_assumed(&q->in.strap, &q->beside.spread,
+                                               i - first, err);
+}
+
 /* A torque says nothing about what the stud is screwed into. */
 static const char *torque_not_checked(int index)
 {
@@ -142,30 +209,47 @@ static const char *torque_not_checked(int index)
 
 #define TILT " side_pull_N toe_error_pct vial_mm_per_m basis"
 #define TOE " toe_force_N"
+#define LIMITS " hold_N flat_N"
 #define WARN(type) offsetof(type, warnings)
 static const topic list[] = {
-    {"thread", 0, SW_STRUCT_THREAD_OUT, " designation", no_defaults,
+    {"thread", 0, 0, SW_STRUCT_THREAD_OUT, " designation", no_defaults,
      solve_thread, NULL, NULL, WARN(sw_thread_out)},
-    {"grade", 0, SW_STRUCT_GRADE_OUT, " grade nominal_mm", no_defaults,
+    {"grade", 0, 0, SW_STRUCT_GRADE_OUT, " grade nominal_mm", no_defaults,
      solve_grade, NULL, NULL, 0},
-    {"lubrication", 0, SW_STRUCT_LUBRICATION_OUT, " lubrication", no_defaults,
-     solve_lubrication, NULL, NULL, 0},
-    {"torque", SW_STRUCT_TORQUE_IN, SW_STRUCT_TORQUE_OUT, "", torque_defaults,
-     solve_torque, torque_assumed, torque_not_checked, WARN(sw_torque_out)},
-    {"preload", SW_STRUCT_TORQUE_IN, SW_STRUCT_TORQUE_OUT, "", torque_defaults,
-     solve_torque, torque_assumed, torque_not_checked, WARN(sw_torque_out)},
-    {"chart", SW_STRUCT_CHART_IN, SW_STRUCT_CHART_OUT, "", chart_defaults,
+    {"lubrication", 0, 0, SW_STRUCT_LUBRICATION_OUT, " lubrication",
+     no_defaults, solve_lubrication, NULL, NULL, 0},
+    {"torque", SW_STRUCT_TORQUE_IN, 0, SW_STRUCT_TORQUE_OUT, "",
+     torque_defaults, solve_torque, torque_assumed, torque_not_checked,
+     WARN(sw_torque_out)},
+    {"preload", SW_STRUCT_TORQUE_IN, 0, SW_STRUCT_TORQUE_OUT, "",
+     torque_defaults, solve_torque, torque_assumed, torque_not_checked,
+     WARN(sw_torque_out)},
+    {"chart", SW_STRUCT_CHART_IN, 0, SW_STRUCT_CHART_OUT, "", chart_defaults,
      solve_chart, chart_assumed, torque_not_checked, WARN(sw_chart_out)},
-    {"strap", SW_STRUCT_STRAP_IN, SW_STRUCT_STRAP_OUT, "", strap_defaults,
+    {"strap", SW_STRUCT_STRAP_IN, 0, SW_STRUCT_STRAP_OUT, "", strap_defaults,
      solve_strap, strap_assumed, sw_strap_not_checked, WARN(sw_strap_out)},
-    {"tilt", SW_STRUCT_STRAP_IN, SW_STRUCT_TILT_OUT, TILT, strap_defaults,
+    {"tilt", SW_STRUCT_STRAP_IN, 0, SW_STRUCT_TILT_OUT, TILT, strap_defaults,
      solve_tilt, strap_assumed, sw_strap_not_checked, WARN(sw_tilt_out)},
-    {"place", SW_STRUCT_STRAP_IN, SW_STRUCT_PLACE_OUT, TOE, strap_defaults,
+    {"place", SW_STRUCT_STRAP_IN, 0, SW_STRUCT_PLACE_OUT, TOE, strap_defaults,
      solve_place, strap_assumed, sw_strap_not_checked, WARN(sw_place_out)},
-    {"strap_torque", SW_STRUCT_STRAP_IN, SW_STRUCT_STRAP_TORQUE_OUT, TOE,
+    {"strap_torque", SW_STRUCT_STRAP_IN, 0, SW_STRUCT_STRAP_TORQUE_OUT, TOE,
      strap_defaults, solve_strap_torque, strap_assumed, sw_strap_not_checked,
      WARN(sw_strap_torque_out)},
-    {"quantity", 0, 0, " text kind", no_defaults, solve_quantity, NULL, NULL,
+    {"method", 0, 0, SW_STRUCT_METHOD_OUT, " method", no_defaults, solve_method,
+     NULL, NULL, WARN(sw_method_out)},
+    {"spread", SW_STRUCT_TORQUE_IN, SW_STRUCT_SPREAD_IN, SW_STRUCT_SPREAD_OUT,
+     "", torque_spread_defaults, solve_spread, spread_assumed,
+     torque_not_checked, WARN(sw_spread_out)},
+    {"window", SW_STRUCT_TORQUE_IN, SW_STRUCT_SPREAD_IN, SW_STRUCT_WINDOW_OUT,
+     LIMITS, torque_spread_defaults, solve_window, spread_assumed,
+     torque_not_checked, WARN(sw_window_out)},
+    {"strap_spread", SW_STRUCT_STRAP_IN, SW_STRUCT_SPREAD_IN,
+     SW_STRUCT_STRAP_SPREAD_OUT, "", strap_spread_defaults, solve_strap_spread,
+     strap_spread_assumed, sw_strap_not_checked, WARN(sw_strap_spread_out)},
+    {"strap_window", SW_STRUCT_STRAP_IN, SW_STRUCT_SPREAD_IN,
+     SW_STRUCT_WINDOW_OUT, LIMITS, strap_spread_defaults, solve_strap_window,
+     strap_spread_assumed, sw_strap_not_checked, WARN(sw_window_out)},
+    {"quantity", 0, 0, 0, " text kind", no_defaults, solve_quantity, NULL, NULL,
      0},
 };
 #undef WARN
@@ -189,17 +273,24 @@ static int has_word(const char *words, const char *word)
     return 0;
 }
 
+/* The index-th field of a struct; past its end, takes the number of its fields
+ * off the index. */
+static slot field_at(int structure, void *place, int *index)
+{
+    slot s = {sw_field_at(structure, *index), NULL};
+    if (s.field)
+        s.place = (char *)place + s.field->offset;
+    for (int i = 0; !s.field && sw_field_at(structure, i); i++)
+        --*index;
+    return s;
+}
+
 slot topic_input_at(const topic *t, question *q, int index)
 {
-    slot s = {t->in ? sw_field_at(t->in, index) : NULL, NULL};
-    if (s.field) {
-        s.place = (char *)&q->in + s.field->offset;
-        return s;
-    }
-    int fields = 0;
-    while (t->in && sw_field_at(t->in, fields))
-        fields++;
-    for (int i = 0, left = index - fields; i < ARGUMENTS; i++)
+    slot s = field_at(t->in, &q->in, &index);
+    if (!s.field)
+        s = field_at(t->beside, &q->beside, &index);
+    for (int i = 0, left = index; i < ARGUMENTS && !s.field; i++)
         if (has_word(t->arguments, argument[i].name) && left-- == 0) {
             s.field = &argument[i];
             s.place = (char *)&q->arguments + argument[i].offset;

@@ -16,7 +16,9 @@
 /* What functions take beside an input struct, or instead of one. */
 typedef struct {
     char designation[160], text[160], kind[16], grade[40], lubrication[40];
+    char method[40];
     double nominal_mm, side_pull_N, toe_error_pct, vial_mm_per_m, toe_force_N;
+    double hold_N, flat_N;
     int basis;
 } topic_arguments;
 
@@ -26,6 +28,9 @@ typedef struct {
         sw_chart_in chart;
         sw_strap_in strap;
     } in;
+    union {
+        sw_spread_in spread;
+    } beside; /* a second question, of some topics */
     topic_arguments arguments;
 } question;
 
@@ -41,6 +46,10 @@ typedef struct {
         sw_tilt_out tilt;
         sw_place_out place;
         sw_strap_torque_out strap_torque;
+        sw_method_out method;
+        sw_spread_out spread;
+        sw_window_out window;
+        sw_strap_spread_out strap_spread;
         sw_quantity_out quantity;
     } out;
     sw_error err;
@@ -48,12 +57,13 @@ typedef struct {
 
 typedef struct topic {
     const char *name;
-    int in, out;           /* sw_struct, 0 for none */
+    int in, beside, out;   /* sw_struct, 0 for none */
     const char *arguments; /* names of the plain arguments, blank before each */
     void (*defaults)(question *);
     void (*solve)(const question *, answer *);
-    sw_assumption (*assumed)(const question *, int, sw_error *); /* or NULL */
-    const char *(*not_checked)(int);                             /* or NULL */
+    /* or NULL; those of the second question follow those of the first */
+    sw_assumption (*assumed)(const question *, int, sw_error *);
+    const char *(*not_checked)(int); /* or NULL */
     size_t warnings; /* where `warnings` is in the result, 0 for nowhere */
 } topic;
 
