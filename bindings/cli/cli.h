@@ -66,6 +66,7 @@ typedef struct {
 typedef struct {
     const command *command;
     const topic *topic; /* NULL where the command asks no single question */
+    const topic *with;  /* that with a second question beside it, or NULL */
     question question;
     option option[OPTIONS_MOST];
     int options;
@@ -119,6 +120,7 @@ struct command {
     const char *text;       /* a few lines more, or "" */
     const char *example;    /* one real command */
     const char *topic;      /* library topic whose fields are the options */
+    const char *with;       /* topic that adds a second question, or NULL */
     const char *more;       /* plain arguments that are options too */
     const char *hidden;     /* fields that are no options here */
     const char *positional; /* "thread": field filled from words without
@@ -136,6 +138,8 @@ int run_torque(request *r, page *p);
 int run_preload(request *r, page *p);
 int run_chart(request *r, page *p);
 int run_strap(request *r, page *p);
+int run_window(request *r, page *p);
+int run_methods(request *r, page *p);
 int run_cases(request *r, page *p);
 
 /* ---- json.c: the writer; json_answer.c: results ---- */
@@ -170,6 +174,7 @@ void json_assumed(json *j, const topic *t, const question *q,
 void say_force(page *p, int us, double N);
 void say_force_range(page *p, int us, double low, double high);
 void say_torque(page *p, int us, double Nm);
+void say_torque_range(page *p, int us, double low, double high);
 void say_length(page *p, int us, double mm);
 void say_length_range(page *p, int us, double low, double high);
 void say_stress(page *p, int us, double MPa);
@@ -196,6 +201,22 @@ void say_matters(page *p, int us, const sw_strap_in *in, double toe_N);
 void say_not_checked(page *p, const topic *t);
 void say_caution(page *p);
 
+/* ---- spread.c: the second question of torque, preload and strap ---- */
+
+/* whether one of its options was given */
+int spread_asked(const request *r);
+/* 0 or the exit status, after it has complained; long runs tell a terminal how
+ * far they are */
+int spread_torque(request *r, answer *a);
+int spread_strap(request *r, answer *a);
+void say_coverage(page *p, double coverage);
+void say_spread(page *p, int us, const sw_spread_out *s);
+void say_strap_spread(page *p, request *r, const sw_strap_spread_out *s);
+
+/* ---- window.c: the torque between two limits ---- */
+
+void say_window(page *p, int us, const sw_window_out *w, const char *where);
+
 /* ---- one file per topic ---- */
 
 /* The index-th default that --find, not the library, supplied; its status is
@@ -209,7 +230,8 @@ const topic *find_topic(const request *r);
 void say_find(page *p, const request *r, const answer *found);
 
 void say_thread(page *p, int us, const sw_thread_out *t);
-void say_torque_answer(page *p, request *r, const sw_torque_out *t);
+void say_torque_answer(page *p, request *r, const sw_torque_out *t,
+                       const sw_spread_out *spread);
 void say_strap(page *p, request *r, const sw_strap_out *s);
 
 #endif

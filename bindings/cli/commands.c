@@ -7,6 +7,9 @@
 
 #include <string.h>
 
+/* fields that only a strap's trials use */
+#define TRIALS " height_scatter_mm trials seed threads vary"
+
 static const command list[] = {
     {.name = "thread",
      .purpose = "what a thread measures: pitch, areas, nut, washer, holes",
@@ -26,8 +29,9 @@ static const command list[] = {
              "reaches the part is a question to strapwise strap.\n",
      .example = "strapwise torque M12 --preload 20kN --lubrication oiled",
      .topic = "torque",
+     .with = "spread",
      .more = "",
-     .hidden = " torque_Nm",
+     .hidden = " torque_Nm" TRIALS,
      .positional = "thread",
      .run = run_torque},
     {.name = "preload",
@@ -37,8 +41,9 @@ static const command list[] = {
              "reaches the part is a question to strapwise strap.\n",
      .example = "strapwise preload 1/2-13 --torque \"25 ft-lbf\"",
      .topic = "preload",
+     .with = "spread",
      .more = "",
-     .hidden = " preload_N use",
+     .hidden = " preload_N use" TRIALS,
      .positional = "thread",
      .run = run_preload},
     {.name = "chart",
@@ -61,16 +66,42 @@ static const command list[] = {
              "  --find tilt    tilts that keep a side pull or a toe error "
              "within a limit\n"
              "  --find place   where the stud must stand for a toe force\n"
-             "  --find torque  torque for a toe force\n",
+             "  --find torque  torque for a toe force\n"
+             "  --find window  torque that keeps the toe force between two "
+             "limits\n",
      .example = "strapwise strap --thread M12 --torque 20N.m "
                 "--stud-to-toe 30mm --stud-to-heel 60mm --part-height 40mm "
                 "--heel-height 41mm --nose round",
      .topic = "strap",
+     .with = "strap_spread",
      .more = " find side_pull_N toe_error_pct vial_mm_per_m basis toe_force_N "
-             "assumed",
+             "hold_N flat_N assumed",
      .hidden = "",
      .positional = "",
      .run = run_strap},
+    {.name = "window",
+     .purpose = "torque that holds for sure and never clamps too hard",
+     .usage = "THREAD --hold FORCE --flat FORCE [options]",
+     .text = "Both limits are tension in the stud: the low end of the spread "
+             "must reach the one, the high end stay under the other. For "
+             "limits at the toe: strapwise strap --find window.\n",
+     .example = "strapwise window M12 --hold 8kN --flat 18kN --lubrication "
+                "oiled",
+     .topic = "window",
+     .more = "",
+     .hidden = " preload_N torque_Nm use" TRIALS,
+     .positional = "thread",
+     .run = run_window},
+    {.name = "methods",
+     .purpose = "ways of tightening a nut and how much the force scatters",
+     .usage = "[options]",
+     .text = "",
+     .example = "strapwise methods",
+     .topic = "",
+     .more = "",
+     .hidden = "",
+     .positional = "",
+     .run = run_methods},
     {.name = "cases",
      .purpose = "recompute files of published values and count what differs",
      .usage = "FILE...",

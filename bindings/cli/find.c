@@ -14,6 +14,7 @@ static const struct {
     {"tilt", "tilt", " --side-pull-limit --toe-error-limit --vial --basis"},
     {"place", "place", " --toe-force"},
     {"torque", "strap_torque", " --toe-force"},
+    {"window", "strap_window", " --hold --flat"},
 };
 enum { FINDS = sizeof find_row / sizeof find_row[0] };
 
@@ -94,9 +95,10 @@ static int check_options(const request *r, int asked)
                 (asked >= 0 && listed(find_row[asked].options, o->name)))
                 continue;
             return complain(BAD_INPUT, r->command->name, o->name,
-                            strcmp(o->name, "--toe-force") == 0
-                                ? ": only with --find place or --find torque"
-                                : ": only with --find tilt",
+                            i == 0   ? ": only with --find tilt"
+                            : i == 3 ? ": only with --find window"
+                                     : ": only with --find place or --find "
+                                       "torque",
                             (char *)NULL);
         }
     }
@@ -115,7 +117,7 @@ static int check(const request *r)
         page line = {0};
         page_add(&line, "--find: ");
         spell_quoted(&line, r->find);
-        page_add(&line, " is none of tilt, place, torque");
+        page_add(&line, " is none of tilt, place, torque, window");
         return complain_page(BAD_INPUT, r->command->name, &line);
     }
     const int status = check_options(r, asked);
@@ -127,6 +129,13 @@ static int check(const request *r)
             return refuse(r, "--find tilt",
                           ": give --side-pull-limit, --toe-error-limit or "
                           "both");
+        return DONE;
+    }
+    if (strcmp(r->find, "window") == 0) {
+        if (!request_given(r, "--hold") || !request_given(r, "--flat"))
+            return refuse(r, "--find window",
+                          ": give --hold and --flat, the least and the largest "
+                          "toe force");
         return DONE;
     }
     if (!request_given(r, "--toe-force"))
@@ -157,6 +166,11 @@ int find_ask(request *r, answer *found)
         in->stud_to_heel_mm = found->out.place.stud_to_heel_mm;
     } else if (t->out == SW_STRUCT_STRAP_TORQUE_OUT) {
         in->preload_N = found->out.strap_torque.preload_N;
+        in->torque_Nm = SW_UNSET;
+    } else if (t->out == SW_STRUCT_WINDOW_OUT) {
+        /* where none fits: the middle, which misses both limits alike */
+        const sw_window_out *w = &found->out.window;
+        in->preload_N = sqrt(w->hold_preload_N) * sqrt(w->flat_preload_N);
         in->torque_Nm = SW_UNSET;
     } else if (level_assumed(r)) {
         in->tilt_deg = 0;
@@ -239,6 +253,13 @@ void say_find(page *p, const request *r, const answer *found)
         say_warnings_as(p, "at the ends of that range",
                         found->out.tilt.warnings);
         page_add(p, "\nThe strap as it was given\n\n");
+        return;
+    }
+    if (t->out == SW_STRUCT_WINDOW_OUT) {
+        say_window(p, r->us, &found->out.window, " at the toe");
+        page_add(p, found->out.window.verdict == SW_VERDICT_FITS
+                        ? "\nThe strap then\n\n"
+                        : "\nThe strap half way between the limits\n\n");
         return;
     }
     page_add(p, "For ");

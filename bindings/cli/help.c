@@ -111,4 +111,6 @@ void help_command(page *p, request *r)
         say_names(p, "Lubrication:", sw_lubrication_name);
         say_names(p, "Grades:", sw_grade_name);
     }
+    if (request_option(r, "--method", strlen("--method")))
+        say_names(p, "Methods:", sw_method_name);
 }

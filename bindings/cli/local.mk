@@ -15,6 +15,8 @@ strapwise_SOURCES = \
 	bindings/cli/topics.h bindings/cli/topics.c bindings/cli/slots.c \
 	bindings/cli/run_single.c \
 	bindings/cli/run_strap.c bindings/cli/find.c \
+	bindings/cli/spread.c bindings/cli/window.c \
+	bindings/cli/run_methods.c \
 	bindings/cli/chart.h bindings/cli/run_chart.c \
 	bindings/cli/case.h bindings/cli/cases.c \
 	bindings/cli/case_input.c bindings/cli/case_expect.c \

@@ -55,16 +55,31 @@ int listed(const char *words, const char *word)
 }
 
 /* Plain arguments that a command may offer beside its topic's own. */
-static const char *const extra[] = {"side_pull_N", "toe_error_pct",
-                                    "vial_mm_per_m", "basis", "toe_force_N"};
+static const char *const extra[] = {
+    "side_pull_N", "toe_error_pct", "vial_mm_per_m", "basis",
+    "toe_force_N", "hold_N",        "flat_N"};
+
+/* The fields of the second question. */
+static void add_second(request *r, const command *c)
+{
+    for (int i = 0;; i++) {
+        const slot s = topic_input_at(r->with, &r->question, i);
+        if (!s.field)
+            return;
+        if (!listed(c->hidden, s.field->name) &&
+            !topic_input(r->topic, &r->question, s.field->name).field)
+            add_field(r, s);
+    }
+}
 
 void request_options(request *r, const command *c)
 {
     memset(r, 0, sizeof *r);
     r->command = c;
     r->topic = topic_named(c->topic);
+    r->with = c->with ? topic_named(c->with) : NULL;
     if (r->topic) {
-        topic_clear(r->topic, &r->question);
+        topic_clear(r->with ? r->with : r->topic, &r->question);
         for (int i = 0;; i++) {
             const slot s = topic_input_at(r->topic, &r->question, i);
             if (!s.field)
@@ -73,8 +88,10 @@ void request_options(request *r, const command *c)
                 add_field(r, s);
         }
     }
+    if (r->with)
+        add_second(r, c);
     if (listed(c->more, "find"))
-        add_text(r, "--find", &r->find, "tilt|place|torque",
+        add_text(r, "--find", &r->find, "tilt|place|torque|window",
                  "put the question backwards");
     for (size_t i = 0; i < sizeof extra / sizeof extra[0]; i++)
         if (listed(c->more, extra[i]))

@@ -7,11 +7,17 @@
 
 #include <string.h>
 
-static void whole_json(page *p, request *r, answer *a)
+/* `spread` is NULL where the topic has none */
+static void whole_json(page *p, request *r, answer *a, answer *spread)
 {
     json j = json_start(p);
     json_fields(&j, r, r->topic, a);
-    json_assumed(&j, r->topic, &r->question, NULL);
+    if (spread) {
+        json_open(&j, "spread", '{');
+        json_fields(&j, r, r->with, spread);
+        json_close(&j, '}');
+    }
+    json_assumed(&j, spread ? r->with : r->topic, &r->question, NULL);
     json_not_checked(&j, r->topic);
     json_warnings(&j, "warnings", r->warnings);
     json_end(&j);
@@ -36,7 +42,7 @@ int run_thread(request *r, page *p)
     if (status)
         return status;
     if (r->json) {
-        whole_json(p, r, &a);
+        whole_json(p, r, &a, NULL);
         return DONE;
     }
     say_thread(p, r->us, &a.out.thread);
@@ -46,17 +52,20 @@ int run_thread(request *r, page *p)
 
 static int run_either(request *r, page *p)
 {
-    answer a;
-    const int status = solve(r, &a);
+    answer a, spread;
+    int status = solve(r, &a);
+    if (!status)
+        status = spread_torque(r, &spread);
     if (status)
         return status;
+    r->warnings |= spread.out.spread.warnings;
     if (r->json) {
-        whole_json(p, r, &a);
+        whole_json(p, r, &a, &spread);
         return DONE;
     }
-    say_torque_answer(p, r, &a.out.torque);
+    say_torque_answer(p, r, &a.out.torque, &spread.out.spread);
     say_warnings(p, r->warnings);
-    say_assumed(p, r->us, r->topic, &r->question, NULL);
+    say_assumed(p, r->us, r->with, &r->question, NULL);
     say_not_checked(p, r->topic);
     say_caution(p);
     return DONE;

@@ -13,6 +13,13 @@ static void find_json(json *j, request *r, answer *found)
     json_close(j, '}');
 }
 
+static void spread_json(json *j, request *r, answer *spread)
+{
+    json_open(j, "spread", '{');
+    json_fields(j, r, r->with, spread);
+    json_close(j, '}');
+}
+
 /* What each open value can do to the answer, in the order of "assumed". */
 static void json_matters(json *j, const sw_strap_in *in)
 {
@@ -32,9 +39,27 @@ static void json_matters(json *j, const sw_strap_in *in)
     json_close(j, ']');
 }
 
+/* The scatter is carried on wherever a torque is what is set; the low and high
+ * of the answer itself hold it where it was asked for. */
+static int wants_spread(const request *r)
+{
+    const sw_strap_in *in = &r->question.in.strap;
+    return in->nut != SW_NUT_STILL &&
+           (is_known(in->torque_Nm) || r->find || spread_asked(r));
+}
+
+static void take_spread(sw_strap_out *s, const sw_strap_spread_out *spread)
+{
+    s->toe_force_low_N = spread->toe_force_low_N;
+    s->toe_force_high_N = spread->toe_force_high_N;
+    s->side_pull_low_N = spread->side_pull_low_N;
+    s->side_pull_high_N = spread->side_pull_high_N;
+    s->band = spread->band;
+}
+
 int run_strap(request *r, page *p)
 {
-    answer found, a;
+    answer found, a, spread;
     int status = find_ask(r, &found);
     if (status)
         return status;
@@ -42,23 +67,41 @@ int run_strap(request *r, page *p)
     r->topic->solve(&r->question, &a);
     if (a.out.status)
         return complain_error(r, &a.err);
-    const uint64_t own = topic_warnings(r->topic, &a);
+    const int spreads = wants_spread(r);
+    uint64_t own = topic_warnings(r->topic, &a);
+    if (spreads) {
+        status = spread_strap(r, &spread);
+        if (status)
+            return status;
+        own |= spread.out.strap_spread.warnings;
+    }
     r->warnings = own | (find ? topic_warnings(find, &found) : 0);
+    status = find && find->out == SW_STRUCT_WINDOW_OUT &&
+                     found.out.window.verdict == SW_VERDICT_NONE
+                 ? NOT_MET
+                 : DONE;
+    const topic *asked = spreads ? r->with : r->topic;
     if (r->json) {
         json j = json_start(p);
+        if (spreads && spread_asked(r))
+            take_spread(&a.out.strap, &spread.out.strap_spread);
         json_fields(&j, r, r->topic, &a);
         if (find)
             find_json(&j, r, &found);
-        json_assumed(&j, r->topic, &r->question, r);
+        if (spreads)
+            spread_json(&j, r, &spread);
+        json_assumed(&j, asked, &r->question, r);
         json_matters(&j, &r->question.in.strap);
         json_not_checked(&j, r->topic);
         json_warnings(&j, "warnings", r->warnings);
         json_end(&j);
-        return DONE;
+        return status;
     }
     if (find)
         say_find(p, r, &found);
     say_strap(p, r, &a.out.strap);
+    if (spreads)
+        say_strap_spread(p, r, &spread.out.strap_spread);
     say_warnings(p, own);
     /* what matters is judged by the nominal answer; one that has none gets the
      * plain list */
@@ -66,8 +109,8 @@ int run_strap(request *r, page *p)
         r->assumed = 1;
     if (!r->assumed)
         say_matters(p, r->us, &r->question.in.strap, a.out.strap.toe_force_N);
-    say_assumed(p, r->us, r->assumed ? r->topic : NULL, &r->question, r);
+    say_assumed(p, r->us, r->assumed ? asked : NULL, &r->question, r);
     say_not_checked(p, r->topic);
     say_caution(p);
-    return DONE;
+    return status;
 }

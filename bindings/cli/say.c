@@ -101,17 +101,39 @@ static void torque_si(page *p, double Nm)
 }
 
 /* Below 20 ft-lbf a wrench is read in inch-pounds. */
-void say_torque_us(page *p, double Nm)
+static int reads_inches(double Nm)
 {
-    const double ftlbf = in_unit(Nm, "ft-lbf", SW_KIND_TORQUE);
-    if (fabs(ftlbf) < 20) {
-        const double inlbf = in_unit(Nm, "in-lbf", SW_KIND_TORQUE);
-        page_number(p, inlbf, fabs(inlbf) < 10 ? 2 : 3);
-        page_add(p, KEEP "in-lbf");
-    } else {
-        page_number(p, ftlbf, 3);
-        page_add(p, KEEP "ft-lbf");
+    return fabs(in_unit(Nm, "ft-lbf", SW_KIND_TORQUE)) < 20;
+}
+
+static void torque_in(page *p, double Nm, int inches)
+{
+    const double value =
+        in_unit(Nm, inches ? "in-lbf" : "ft-lbf", SW_KIND_TORQUE);
+    page_number(p, value, inches && fabs(value) < 10 ? 2 : 3);
+    page_add(p, inches ? KEEP "in-lbf" : KEEP "ft-lbf");
+}
+
+void say_torque_us(page *p, double Nm) { torque_in(p, Nm, reads_inches(Nm)); }
+
+/* "22.3 .. 30.1 N·m (16.4 .. 22.2 ft-lbf)": both ends on one scale */
+void say_torque_range(page *p, int us, double low, double high)
+{
+    const int inches = reads_inches(high);
+    const char *unit = inches ? "in-lbf" : "ft-lbf";
+    for (int half = 0; half < 2; half++) {
+        page_add(p, half ? KEEP "(" : "");
+        if ((half != 0) == (us != 0)) {
+            page_number(p, low, 3);
+            page_add(p, KEEP ".." KEEP);
+            torque_si(p, high);
+        } else {
+            page_number(p, in_unit(low, unit, SW_KIND_TORQUE), 3);
+            page_add(p, KEEP ".." KEEP);
+            torque_in(p, high, inches);
+        }
     }
+    page_add(p, ")");
 }
 
 void say_torque(page *p, int us, double Nm)

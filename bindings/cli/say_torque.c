@@ -6,7 +6,8 @@
 
 #include <string.h>
 
-#define IN_LBF_SAID_NM 27.2 /* below 20 ft-lbf say_torque() says them itself   \
+#define IN_LBF_SAID_NM                                                         \
+    27.2 /* below 20 ft-lbf say_torque() says them itself   \
                              */
 
 static void shares(page *p, const sw_torque_out *t)
@@ -55,7 +56,8 @@ static void loosening(page *p, int us, const sw_torque_out *t)
     say_done(p, start);
 }
 
-void say_torque_answer(page *p, request *r, const sw_torque_out *t)
+void say_torque_answer(page *p, request *r, const sw_torque_out *t,
+                       const sw_spread_out *spread)
 {
     sw_torque_in full = r->question.in.torque;
     const int us = r->us;
@@ -89,6 +91,7 @@ void say_torque_answer(page *p, request *r, const sw_torque_out *t)
         }
         say_done(p, start);
     }
+    say_spread(p, us, spread);
     page_add(p, "\n");
     size_t start = say_label(p, "nut factor K");
     page_number(p, t->nut_factor, 3);

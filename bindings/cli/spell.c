@@ -113,6 +113,19 @@ static const struct {
     {"vial_mm_per_m", "find tilt: one division of the level"},
     {"basis", "find tilt: judge the nominal answer or the band"},
     {"toe_force_N", "find place, find torque: wanted toe force"},
+    {"hold_N", "least force, which the low end of the spread must reach"},
+    {"flat_N", "force that the high end of the spread must stay under"},
+    {"method", "way of tightening, for its scatter: strapwise methods"},
+    {"scatter_pct", "scatter of the preload in all, 25 or 25% for ±25 %"},
+    {"tool_scatter_pct", "scatter of the torque tool alone, 4%"},
+    {"factor_scatter_pct", "scatter of the nut factor alone, 20%"},
+    {"published_coverage", "part of all tightenings inside those ±"},
+    {"coverage", "part of all tightenings between low and high, 95%"},
+    {"height_scatter_mm", "± of heel height over part height"},
+    {"trials", "how many straps are drawn"},
+    {"seed", "the same seed draws the same straps"},
+    {"threads", "threads at work; the answer is the same"},
+    {"vary", "what is drawn"},
 };
 
 const char *spell_purpose(const char *field)

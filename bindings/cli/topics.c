@@ -184,15 +184,40 @@ static sw_assumption spread_assumed(const question *q, int i, sw_error *err)
                                          i - first, err);
 }
 
-static sw_assumption strap_spread_assumed(const question *q, int i,
-                                          sw_error *err)
+static sw_assumption strap_and(sw_assumption (*second)(const sw_strap_in *,
+                                                       const sw_spread_in *,
+                                                       int, sw_error *),
+                               const question *q, int i, sw_error *err)
 {
     int first = 0;
     while (!sw_strap_assumed(&q->in.strap, first, NULL).status)
         first++;
     return i < first ? sw_strap_assumed(&q->in.strap, i, err)
-                     : sw_strap_spread_assumed(&q->in.strap, &q->beside.spread,
-                                               i - first, err);
+                     : second(&q->in.strap, &q->beside.spread, i - first, err);
+}
+
+static sw_assumption strap_spread_assumed(const question *q, int i,
+                                          sw_error *err)
+{
+    return strap_and(sw_strap_spread_assumed, q, i, err);
+}
+
+/* A window finds the preload; its least one will do to fill in the rest. */
+static sw_assumption window_assumed(const question *q, int i, sw_error *err)
+{
+    question with_preload = *q;
+    with_preload.in.torque.preload_N = q->arguments.hold_N;
+    with_preload.in.torque.torque_Nm = with_preload.in.torque.use = SW_UNSET;
+    return spread_assumed(&with_preload, i, err);
+}
+
+static sw_assumption strap_window_assumed(const question *q, int i,
+                                          sw_error *err)
+{
+    question with_preload = *q;
+    with_preload.in.strap.preload_N = q->arguments.hold_N;
+    with_preload.in.strap.torque_Nm = SW_UNSET;
+    return strap_and(sw_strap_window_assumed, &with_preload, i, err);
 }
 
 /* A torque says nothing about what the stud is screwed into. */
@@ -201,7 +226,7 @@ static const char *torque_not_checked(int index)
     static const char *const sentence[] = {
         "thread engagement, and stripping of the thread in nut or T-nut",
         "T-nut and T-slot: the machine maker's limit governs",
-        "scatter: the same torque gives another force on another stud",
+        "settling and loosening after the nut was tightened",
     };
     const int count = sizeof sentence / sizeof sentence[0];
     return index >= 0 && index < count ? sentence[index] : NULL;
@@ -241,14 +266,14 @@ static const topic list[] = {
      "", torque_spread_defaults, solve_spread, spread_assumed,
      torque_not_checked, WARN(sw_spread_out)},
     {"window", SW_STRUCT_TORQUE_IN, SW_STRUCT_SPREAD_IN, SW_STRUCT_WINDOW_OUT,
-     LIMITS, torque_spread_defaults, solve_window, spread_assumed,
+     LIMITS, torque_spread_defaults, solve_window, window_assumed,
      torque_not_checked, WARN(sw_window_out)},
     {"strap_spread", SW_STRUCT_STRAP_IN, SW_STRUCT_SPREAD_IN,
      SW_STRUCT_STRAP_SPREAD_OUT, "", strap_spread_defaults, solve_strap_spread,
      strap_spread_assumed, sw_strap_not_checked, WARN(sw_strap_spread_out)},
     {"strap_window", SW_STRUCT_STRAP_IN, SW_STRUCT_SPREAD_IN,
      SW_STRUCT_WINDOW_OUT, LIMITS, strap_spread_defaults, solve_strap_window,
-     strap_spread_assumed, sw_strap_not_checked, WARN(sw_window_out)},
+     strap_window_assumed, sw_strap_not_checked, WARN(sw_window_out)},
     {"quantity", 0, 0, 0, " text kind", no_defaults, solve_quantity, NULL, NULL,
      0},
 };

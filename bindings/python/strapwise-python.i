@@ -137,6 +137,7 @@ static int sw_tell_progress(double done, void *with)
 %private(_spread_assumed, sw_spread_assumed)
 %private(_strap_assumed, sw_strap_assumed)
 %private(_strap_spread_assumed, sw_strap_spread_assumed)
+%ignore sw_strap_window_assumed; /* a part of the other */
 %private(_strap_matters, sw_strap_matters)
 %private(_strap_not_checked, sw_strap_not_checked)
 %private(_thread_name, sw_thread_name)

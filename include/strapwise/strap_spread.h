@@ -22,6 +22,9 @@ typedef struct {
     uint64_t warnings;       /**< SW_WARN_ bits of the nominal strap, and
                                   trials_failed */
     int band;                /**< sw_band: scatter */
+    char method[32];         /**< way of tightening whose published scatter
+                                  was taken, or "" */
+    double scatter_pct;      /**< ± of the stud tension, in closed form */
     double coverage;         /**< part of the trials between low and high */
     double trials;           /**< trials with an answer */
     double failed;           /**< trials whose strap tips or jams */
@@ -82,6 +85,12 @@ SW_API SW_NODISCARD sw_window_out sw_strap_window(const sw_strap_in *in,
                                                   const sw_spread_in *spread,
                                                   double hold_N, double flat_N,
                                                   sw_error *err);
+
+/** The index-th default of `spread` that entered sw_strap_window(), as
+ *  sw_strap_spread_assumed(); those of trials are not among them. */
+SW_API SW_NODISCARD sw_assumption
+sw_strap_window_assumed(const sw_strap_in *in, const sw_spread_in *spread,
+                        int index, sw_error *err);
 
 #ifdef __cplusplus
 }

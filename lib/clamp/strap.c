@@ -68,7 +68,7 @@ static const char *const not_checked[] = {
     "marks on the part under the toe",
     "across the strap: the model is planar, only nut drag is out of plane",
     "buckling of a slender jack screw, tipping of tall packing",
-    "scatter of torque and friction: the band is the model's own",
+    "scatter of torque and friction is not in the model's own band",
 };
 
 const char *sw_strap_not_checked(int index)

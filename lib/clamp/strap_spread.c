@@ -36,6 +36,8 @@ const sw_field sw__strap_spread_out_fields[] = {
     SW__OUT(slides_share, ""),
     SW__OUT(walks_share, ""),
     SW__OUT(coverage, ""),
+    SW__OUT_TEXT(method),
+    SW__OUT(scatter_pct, "%"),
     SW__OUT(trials, ""),
     SW__OUT(failed, ""),
     SW__OUT_WORD(band, SW_WORDS_BAND),
@@ -140,6 +142,11 @@ static int prepare(const sw_strap_in *in, const sw_spread_in *spread,
         (lot->full.in.assumed & sw__bit(SW_STRUCT_STRAP_IN, "foot")) != 0;
     out->warnings = s.warnings;
     out->coverage = scatter->coverage;
+    sw__copy(out->method, sizeof out->method, scatter->method);
+    out->scatter_pct =
+        100 * tanh(sw__spread_z(scatter->coverage) *
+                   sw__spread_sigma(&lot->sigmas, lot->full.torque.torque_Nm,
+                                    lot->full.in.prevailing_torque_Nm));
     out->band = SW_BAND_SCATTER;
     return SW_OK;
 }
@@ -202,9 +209,8 @@ sw_strap_spread_out sw_strap_spread(const sw_strap_in *in,
     return out;
 }
 
-sw_assumption sw_strap_spread_assumed(const sw_strap_in *in,
-                                      const sw_spread_in *spread, int index,
-                                      sw_error *err)
+static sw_assumption assumed(const sw_strap_in *in, const sw_spread_in *spread,
+                             int trials, int index, sw_error *err)
 {
     sw__strap_full full;
     sw_spread_in scatter;
@@ -220,5 +226,19 @@ sw_assumption sw_strap_spread_assumed(const sw_strap_in *in,
                                  err);
     }
     return status ? sw__no_assumption(status)
-                  : sw__spread_assumed(&scatter, index, err);
+                  : sw__spread_assumed(&scatter, trials, index, err);
+}
+
+sw_assumption sw_strap_spread_assumed(const sw_strap_in *in,
+                                      const sw_spread_in *spread, int index,
+                                      sw_error *err)
+{
+    return assumed(in, spread, 1, index, err);
+}
+
+sw_assumption sw_strap_window_assumed(const sw_strap_in *in,
+                                      const sw_spread_in *spread, int index,
+                                      sw_error *err)
+{
+    return assumed(in, spread, 0, index, err);
 }

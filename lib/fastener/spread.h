@@ -23,9 +23,10 @@ int sw__spread_open(sw_spread_in *spread, const char *lubrication,
  * a nut factor or friction was given. */
 const char *sw__lubrication_used(const sw_torque_in *resolved);
 
-/* The index-th default of an open question. */
-sw_assumption sw__spread_assumed(const sw_spread_in *full, int index,
-                                 sw_error *err);
+/* The index-th default of an open question, with or without those that only
+ * trials use. */
+sw_assumption sw__spread_assumed(const sw_spread_in *full, int trials,
+                                 int index, sw_error *err);
 
 /* Of an open question. Equation (2) of spread.c. */
 sw__sigmas sw__spread_sigmas(const sw_spread_in *full);

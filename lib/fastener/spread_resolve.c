@@ -171,11 +171,23 @@ int sw_spread_resolve(sw_spread_in *spread, const sw_torque_in *in,
     return status;
 }
 
-sw_assumption sw__spread_assumed(const sw_spread_in *full, int index,
-                                 sw_error *err)
+/* Fields that only trials use. */
+static uint64_t trial_bits(void)
+{
+    static const char *const name[] = {"height_scatter_mm", "trials", "seed",
+                                       "threads", "vary"};
+    uint64_t bits = 0;
+    for (size_t i = 0; i < sizeof name / sizeof name[0]; i++)
+        bits |= sw__bit(SW_STRUCT_SPREAD_IN, name[i]);
+    return bits;
+}
+
+sw_assumption sw__spread_assumed(const sw_spread_in *full, int trials,
+                                 int index, sw_error *err)
 {
     sw_assumption a =
-        sw__assumed(full, SW_STRUCT_SPREAD_IN, full->assumed, index, err);
+        sw__assumed(full, SW_STRUCT_SPREAD_IN,
+                    full->assumed & ~(trials ? 0 : trial_bits()), index, err);
     if (strcmp(a.name, "scatter_pct") == 0) { /* range and source of its row */
         const sw_method_out m = sw_method(full->method, NULL);
         a.low = m.scatter_low_pct;
@@ -193,5 +205,5 @@ sw_assumption sw_spread_assumed(const sw_spread_in *spread,
     sw__clear(err);
     const int status = open_copy(spread, in, &full, err);
     return status ? sw__no_assumption(status)
-                  : sw__spread_assumed(&full, index, err);
+                  : sw__spread_assumed(&full, 0, index, err);
 }
