@@ -26,6 +26,10 @@ BEGIN {
     printable = " !\"#$%&'()*+,-./0123456789:;<=>?@" \
                 "ABCDEFGHIJKLMNOPQRSTUVWXYZ[\\]^_`" \
                 "abcdefghijklmnopqrstuvwxyz{|}~"
+
+    # columns of words, as lib/base/words.c spells them
+    words["tool_kind"] = "setting, indicating"
+    words["torque_unit"] = "N.m, in-lbf, ft-lbf"
 }
 
 # Says what is wrong and ends the run; the END rule then keeps quiet.
@@ -55,6 +59,8 @@ function kind_of(column)
     if (column ~ /^(key|label|system|series|size|grade)$/ ||
         column ~ /^(conflicts_with|method|meaning|source|edition|status)$/)
         return "text"
+    if (column in words)
+        return "text"
     if (column !~ /^[a-z][A-Za-z0-9_]*$/)
         return ""
     if (column == "tpi" || column == "nut_factor")
@@ -63,6 +69,9 @@ function kind_of(column)
         return "number"
     if (column ~ /_(mm|mm2|MPa|deg|pct)$/)
         return "number"
+    # in the unit that the row's torque_unit says
+    if (column ~ /^(range_low|range_high|resolution)$/)
+        return "number"
     return ""
 }
 
@@ -70,6 +79,11 @@ function kind_of(column)
 function is_number(text)
 {
     return text ~ /^-?(0|[1-9][0-9]*)(\.[0-9]+)?$/
+}
+
+function is_word(column, text)
+{
+    return text != "" && index(", " words[column] ", ", ", " text ", ")
 }
 
 # 16, 16.0 and 16.00 are the same key.
@@ -113,6 +127,9 @@ function read_row(line,    n, i, value, key, text)
             refuse(column[i], "blank around \"" value[i] "\"")
         if (kind[i] == "number" && value[i] != "" && !is_number(value[i]))
             refuse(column[i], "\"" value[i] "\" is not a plain decimal number")
+        if (column[i] in words && !is_word(column[i], value[i]))
+            refuse(column[i], "\"" value[i] "\" is not one of " \
+                   words[column[i]])
     }
     if (value[1] == "")
         refuse(column[1], "empty key")

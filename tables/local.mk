@@ -2,15 +2,15 @@
 #
 # Each table becomes one C file; their structs become base/tables.h.
 
-TABLES = threads hardware grades lubrication methods spherical straps tslots
+TABLES = threads hardware grades lubrication methods spherical straps tslots tools
 TABLE_FILES = \
 	tables/threads.csv tables/hardware.csv tables/grades.csv \
 	tables/lubrication.csv tables/methods.csv tables/spherical.csv tables/straps.csv \
-	tables/tslots.csv
+	tables/tslots.csv tables/tools.csv
 TABLE_SOURCES = \
 	tables/threads.c tables/hardware.c tables/grades.c \
 	tables/lubrication.c tables/methods.c tables/spherical.c tables/straps.c \
-	tables/tslots.c
+	tables/tslots.c tables/tools.c
 
 tablesdir = $(pkgdatadir)/tables
 dist_tables_DATA = $(TABLE_FILES) tables/README.md
