@@ -53,6 +53,8 @@
 %rename(StrapTorqueOut) sw_strap_torque_out;
 %rename(ThreadOut) sw_thread_out;
 %rename(TiltOut) sw_tilt_out;
+%rename(ToolIn) sw_tool_in;
+%rename(ToolOut) sw_tool_out;
 %rename(TorqueIn) sw_torque_in;
 %rename(TorqueOut) sw_torque_out;
 %rename(WindowOut) sw_window_out;
@@ -83,6 +85,7 @@
 %ignore sw_chart_defaults;
 %ignore sw_spread_defaults;
 %ignore sw_strap_defaults;
+%ignore sw_tool_defaults;
 %ignore sw_torque_defaults;
 /* one number, returned as such */
 %ignore sw_quantity_out;
@@ -193,7 +196,8 @@ static int sw_take_word(const char *word, int list, int *value,
 /* numbers */
 
 %typemap(out) int sw_chart_resolve, int sw_spread_resolve,
-              int sw_strap_resolve, int sw_torque_resolve {
+              int sw_strap_resolve, int sw_tool_resolve,
+              int sw_torque_resolve {
     %set_output(SW_NONE);
 }
 
@@ -303,6 +307,8 @@ static int sw_take_word(const char *word, int list, int *value,
 %word_field(nut, SW_WORDS_NUT)
 %word_field(seat, SW_WORDS_SEAT)
 %word_field(strap, SW_WORDS_STRAP)
+%word_field(tool_kind, SW_WORDS_TOOL_KIND)
+%word_field(torque_unit, SW_WORDS_TORQUE_UNIT)
 %word_field(torsion, SW_WORDS_TORSION)
 %word_field(vary, SW_WORDS_VARY)
 
@@ -357,6 +363,7 @@ static int sw_take_word(const char *word, int list, int *value,
 %input_struct(sw_chart_in, ChartIn, sw_chart_defaults)
 %input_struct(sw_spread_in, SpreadIn, sw_spread_defaults)
 %input_struct(sw_strap_in, StrapIn, sw_strap_defaults)
+%input_struct(sw_tool_in, ToolIn, sw_tool_defaults)
 %input_struct(sw_torque_in, TorqueIn, sw_torque_defaults)
 
 /* arguments whose names are keywords or functions somewhere */
@@ -375,6 +382,7 @@ static int sw_take_word(const char *word, int list, int *value,
 %include <strapwise/method.h>
 %include <strapwise/torque.h>
 %include <strapwise/spread.h>
+%include <strapwise/tool.h>
 %include <strapwise/chart.h>
 %include <strapwise/strap.h>
 %include <strapwise/ask.h>

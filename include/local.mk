@@ -13,6 +13,7 @@ roominclude_HEADERS = \
 	include/strapwise/strap.h \
 	include/strapwise/strap_spread.h \
 	include/strapwise/thread.h \
+	include/strapwise/tool.h \
 	include/strapwise/torque.h \
 	include/strapwise/units.h \
 	include/strapwise/words.h

@@ -17,6 +17,7 @@
 #include <strapwise/method.h>
 #include <strapwise/torque.h>
 #include <strapwise/spread.h>
+#include <strapwise/tool.h>
 #include <strapwise/chart.h>
 #include <strapwise/strap.h>
 #include <strapwise/ask.h>

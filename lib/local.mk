@@ -30,6 +30,9 @@ libstrapwise_la_SOURCES = \
 	lib/fastener/spread.c \
 	lib/fastener/window.h lib/fastener/window.c \
 	lib/fastener/chart.c \
+	lib/fastener/tool.h lib/fastener/tool_resolve.c \
+	lib/fastener/tool_choice.c \
+	lib/fastener/tool.c \
 	lib/clamp/seat.h lib/clamp/seat.c \
 	lib/clamp/strap_balance.h lib/clamp/strap_balance.c \
 	lib/clamp/strap_fields.c \

@@ -29,6 +29,7 @@ C_TESTS = \
 	tests/fastener/test_lubrication \
 	tests/fastener/test_torque \
 	tests/fastener/test_chart \
+	tests/fastener/test_tool \
 	tests/clamp/test_seat \
 	tests/clamp/test_strap \
 	tests/clamp/test_ask \
@@ -87,6 +88,9 @@ tests_fastener_test_torque_LDADD = $(TEST_LIBS)
 tests_fastener_test_chart_SOURCES = tests/fastener/test_chart.c
 tests_fastener_test_chart_CPPFLAGS = $(TEST_CPPFLAGS)
 tests_fastener_test_chart_LDADD = $(TEST_LIBS)
+tests_fastener_test_tool_SOURCES = tests/fastener/test_tool.c
+tests_fastener_test_tool_CPPFLAGS = $(TEST_CPPFLAGS)
+tests_fastener_test_tool_LDADD = $(TEST_LIBS)
 tests_clamp_test_strap_SOURCES = tests/clamp/test_strap.c
 tests_clamp_test_strap_CPPFLAGS = $(TEST_CPPFLAGS)
 tests_clamp_test_strap_LDADD = $(TEST_LIBS)

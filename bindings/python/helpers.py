@@ -5,8 +5,9 @@
 
 __doc__ = """Torque, stud preload and strap clamp forces for thin parts.
 
-Questions are structs: TorqueIn, ChartIn, StrapIn. Name their fields when you
-make one, put it to torque(), chart() or strap(), read the fields of the answer:
+Questions are structs: TorqueIn, ChartIn, StrapIn, ToolIn. Name their fields when
+you make one, put it to torque(), chart(), strap() or tool(), read the fields of
+the answer:
 
 >>> q = TorqueIn(thread="M12", preload_N=20000, nut_factor=0.2)
 >>> round(torque(q).torque_Nm, 6)
@@ -185,7 +186,8 @@ def _dress(cls, kind, structure):
 
 for _cls, _structure in (
         (TorqueIn, _STRUCT_TORQUE_IN), (ChartIn, _STRUCT_CHART_IN),
-        (SpreadIn, _STRUCT_SPREAD_IN), (StrapIn, _STRUCT_STRAP_IN)):
+        (SpreadIn, _STRUCT_SPREAD_IN), (StrapIn, _STRUCT_STRAP_IN),
+        (ToolIn, _STRUCT_TOOL_IN)):
     _dress(_cls, _Question, _structure)
 for _cls, _structure in (
         (ThreadOut, _STRUCT_THREAD_OUT), (GradeOut, _STRUCT_GRADE_OUT),
@@ -197,7 +199,7 @@ for _cls, _structure in (
         (MethodOut, _STRUCT_METHOD_OUT), (SpreadOut, _STRUCT_SPREAD_OUT),
         (WindowOut, _STRUCT_WINDOW_OUT),
         (StrapSpreadOut, _STRUCT_STRAP_SPREAD_OUT),
-        (_MatterOut, _STRUCT_MATTER_OUT)):
+        (_MatterOut, _STRUCT_MATTER_OUT), (ToolOut, _STRUCT_TOOL_OUT)):
     _dress(_cls, _Answer, _structure)
 del _cls, _structure
 
@@ -261,6 +263,20 @@ def method_names():
     return _until_none(_method_name)
 
 
+def tool_names():
+    """Keys of all torque tools in the table, as ToolIn(tool=...) takes them."""
+    return _until_none(_tool_name)
+
+
+def tools_for(torque_Nm, torque_unit=None):
+    """The usual torque tools that would do for a torque, a list of ToolOut, the
+    best first. With a torque_unit, "N.m", "in-lbf" or "ft-lbf", those of its
+    system come before the others.
+
+    Raises Error with code 'no_answer' where none would do."""
+    return _until_end(lambda T, i: _tool_for(T, torque_unit, i), torque_Nm)
+
+
 def not_checked():
     """Sentences on what strap() does not check."""
     return _until_none(_strap_not_checked)
@@ -274,13 +290,13 @@ def _assumption(a):
 
 
 def assumed(q, nut=None):
-    """What the library fills in where a TorqueIn, ChartIn, StrapIn or SpreadIn is
-    open; a SpreadIn beside the TorqueIn or StrapIn that it goes with.
+    """What the library fills in where a TorqueIn, ChartIn, StrapIn, ToolIn or
+    SpreadIn is open; a SpreadIn beside the TorqueIn or StrapIn that it goes with.
 
     Returns a list of dicts with name, value (a number or a word), unit, low and
     high (the usual range, None where there is none) and source."""
     for cls, ask in ((TorqueIn, _torque_assumed), (ChartIn, _chart_assumed),
-                     (StrapIn, _strap_assumed)):
+                     (StrapIn, _strap_assumed), (ToolIn, _tool_assumed)):
         if isinstance(q, cls):
             return [_assumption(a) for a in _until_end(ask, q)]
     if isinstance(q, SpreadIn):
@@ -288,7 +304,8 @@ def assumed(q, nut=None):
                if isinstance(nut, StrapIn) else
                (lambda s, i: _spread_assumed(s, nut, i)))
         return [_assumption(a) for a in _until_end(ask, q)]
-    raise TypeError("q: a TorqueIn, ChartIn, StrapIn or SpreadIn is wanted")
+    raise TypeError("q: a TorqueIn, ChartIn, StrapIn, SpreadIn or ToolIn is "
+                    "wanted")
 
 
 def matters(q):

@@ -141,6 +141,9 @@ static int sw_tell_progress(double done, void *with)
 %private(_strap_matters, sw_strap_matters)
 %private(_strap_not_checked, sw_strap_not_checked)
 %private(_thread_name, sw_thread_name)
+%private(_tool_assumed, sw_tool_assumed)
+%private(_tool_for, sw_tool_for)
+%private(_tool_name, sw_tool_name)
 %private(_torque_assumed, sw_torque_assumed)
 %private(_warning_name, sw_warning_name)
 %private(_warning_text, sw_warning_text)
@@ -309,6 +312,20 @@ factor_scatter_pct. Nothing is required.";
 %feature("docstring") sw_spread_out "Answer of spread().";
 %feature("docstring") sw_window_out "Answer of window() and strap_window().";
 %feature("docstring") sw_strap_spread_out "Answer of strap_spread().";
+
+%feature("docstring") sw_tool
+"Rounds a torque (N.m) to what a torque tool can be set to.
+
+>>> tool(ToolIn(tool='click-25Nm', torque_Nm=8.3)).set_torque_Nm
+8.5
+
+Returns a ToolOut (N.m, in-lbf, ft-lbf, %). Raises Error with code 'no_answer'
+outside the usable range; its low and high are that range.";
+
+%feature("docstring") sw_tool_resolve
+"Fills every open field of a ToolIn in place; assumed() lists them. Setting a
+field afterwards makes it yours; what the library filled in follows.";
+
 %feature("docstring") sw_thread_out
 "Geometry of one thread and the hardware of its size, from thread().";
 %feature("docstring") sw_grade_out
@@ -319,6 +336,11 @@ factor or friction coefficients; the other is None.";
 %feature("docstring") sw_torque_in
 "Question to torque(). Required: thread and one of preload_N, torque_Nm and use.";
 %feature("docstring") sw_torque_out "Answer of torque().";
+%feature("docstring") sw_tool_in
+"Question to tool(). Required: torque_Nm, and tool or range_high_Nm and
+resolution_Nm.";
+%feature("docstring") sw_tool_out
+"What is set on a tool, from tool() or tools_for().";
 %feature("docstring") sw_chart_in "Question to chart(). Required: thread.";
 %feature("docstring") sw_chart_out "One line of the wall chart, from chart().";
 %feature("docstring") sw_strap_in

@@ -159,7 +159,13 @@ SW_API int sw_status_count(void);
     X(SW_WARN_HIGH_OVER_YIELD, 26, "high_over_yield",                          \
       "the high end of the spread exceeds the yield of the grade")             \
     X(SW_WARN_TRIALS_FAILED, 27, "trials_failed",                              \
-      "in some of the trials the strap tips or jams: they are left out")
+      "in some of the trials the strap tips or jams: they are left out")       \
+    X(SW_WARN_TOOL_ROUNDING, 28, "tool_rounding",                              \
+      "the step of the tool moves the torque by more than a quarter of its "   \
+      "permitted deviation: go on with the torque that is set")                \
+    X(SW_WARN_TOOL_ASSUMED, 29, "tool_assumed",                                \
+      "range, step or permitted deviation of the tool are those usual for "    \
+      "its kind: read them on the tool or in its certificate")
 /** @endcond */
 
 /** @name Bits of a result's `warnings`, numbered as in the list.
@@ -192,6 +198,8 @@ SW_API int sw_status_count(void);
 #define SW_WARN_HIGH_OVER_PROOF (1ULL << 25)
 #define SW_WARN_HIGH_OVER_YIELD (1ULL << 26)
 #define SW_WARN_TRIALS_FAILED (1ULL << 27)
+#define SW_WARN_TOOL_ROUNDING (1ULL << 28)
+#define SW_WARN_TOOL_ASSUMED (1ULL << 29)
 /** @} */
 
 /** Name of the warning with this bit number (0 ..), or NULL past the last. */

@@ -110,6 +110,19 @@ typedef enum {
     SW_VERDICT_NONE      /**< the spread is wider than the limits */
 } sw_verdict;
 
+/** How a torque tool tells. */
+typedef enum {
+    SW_TOOL_SETTING = 1, /**< set beforehand, then it clicks or slips */
+    SW_TOOL_INDICATING   /**< read while it is pulled */
+} sw_tool_kind;
+
+/** Units that torque tools are marked in. */
+typedef enum {
+    SW_TORQUE_NM = 1, /**< newton metre */
+    SW_TORQUE_INLBF,  /**< pound-force inch */
+    SW_TORQUE_FTLBF   /**< pound-force foot */
+} sw_torque_unit;
+
 /** Lists of words. */
 typedef enum {
     SW_WORDS_FORM = 1, /**< sw_form */
@@ -128,7 +141,11 @@ typedef enum {
     SW_WORDS_SYSTEM,   /**< sw_system */
     SW_WORDS_VARY,     /**< sw_vary */
     SW_WORDS_VERDICT,  /**< sw_verdict */
-    SW_WORDS_COUNT = SW_WORDS_VERDICT
+    /** sw_tool_kind */
+    SW_WORDS_TOOL_KIND,
+    /** sw_torque_unit */
+    SW_WORDS_TORQUE_UNIT,
+    SW_WORDS_COUNT = SW_WORDS_TORQUE_UNIT
 } sw_words;
 
 /** Word of an enumerator ("flat"), or NULL when there is none. */

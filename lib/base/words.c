@@ -25,6 +25,8 @@ static const char *const word[SW_WORDS_COUNT + 1][MOST + 1] = {
     [SW_WORDS_SYSTEM] = {NULL, "metric", "unified"},
     [SW_WORDS_VARY] = {NULL, "all", "preload"},
     [SW_WORDS_VERDICT] = {NULL, "fits", "none"},
+    [SW_WORDS_TOOL_KIND] = {NULL, "setting", "indicating"},
+    [SW_WORDS_TORQUE_UNIT] = {NULL, "N.m", "in-lbf", "ft-lbf"},
 };
 
 const char *sw_word(int list, int value)

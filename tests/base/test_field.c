@@ -43,6 +43,8 @@ static const described all[] = {
     OUT(sw_spread_out, SW_STRUCT_SPREAD_OUT),
     OUT(sw_window_out, SW_STRUCT_WINDOW_OUT),
     OUT(sw_strap_spread_out, SW_STRUCT_STRAP_SPREAD_OUT),
+    IN(sw_tool_in, SW_STRUCT_TOOL_IN),
+    OUT(sw_tool_out, SW_STRUCT_TOOL_OUT),
 };
 
 enum { ALL = sizeof all / sizeof all[0], LARGEST = 2048 };
@@ -114,12 +116,19 @@ START_TEST(rows)
     static const struct {
         const char *tail, *unit;
     } tail[] = {
-        {"_N", "N"},           {"_Nm", "N.m"},
-        {"_mm", "mm"},         {"_MPa", "MPa"},
-        {"_deg", "deg"},       {"_pct", "%"},
-        {"_mm2", "mm2"},       {"_mm_per_m", "mm/m"},
-        {"_mm_per_N", "mm/N"}, {"_per_klbf_ftlbf", "ft-lbf"},
+        {"_N", "N"},
+        {"_Nm", "N.m"},
+        {"_mm", "mm"},
+        {"_MPa", "MPa"},
+        {"_deg", "deg"},
+        {"_pct", "%"},
+        {"_mm2", "mm2"},
+        {"_mm_per_m", "mm/m"},
+        {"_mm_per_N", "mm/N"},
+        {"_per_klbf_ftlbf", "ft-lbf"},
         {"_per_kN_Nm", "N.m"},
+        {"_inlbf", "in-lbf"},
+        {"_torque_ftlbf", "ft-lbf"},
     };
     for (int s = 1; s <= SW_STRUCT_COUNT; s++)
         for (int i = 0; sw_field_at(s, i); i++) {
@@ -198,17 +207,19 @@ typedef union {
     sw_torque_in torque;
     sw_chart_in chart;
     sw_strap_in strap;
+    sw_tool_in tool;
 } any_in;
 
 typedef union {
     sw_torque_out torque;
     sw_chart_out chart;
     sw_strap_out strap;
+    sw_tool_out tool;
 } any_out;
 
 static const int inputs[] = {SW_STRUCT_TORQUE_IN, SW_STRUCT_CHART_IN,
-                             SW_STRUCT_STRAP_IN};
-enum { INPUTS = 3 };
+                             SW_STRUCT_STRAP_IN, SW_STRUCT_TOOL_IN};
+enum { INPUTS = 4 };
 
 static void prepare(any_in *in, int structure)
 {
@@ -219,6 +230,9 @@ static void prepare(any_in *in, int structure)
         break;
     case SW_STRUCT_CHART_IN:
         sw_chart_defaults(&in->chart);
+        break;
+    case SW_STRUCT_TOOL_IN:
+        sw_tool_defaults(&in->tool);
         break;
     default:
         sw_strap_defaults(&in->strap);
@@ -236,6 +250,10 @@ static void prepare_good(any_in *in, int structure)
         break;
     case SW_STRUCT_CHART_IN:
         SET(in->chart.thread, "M12");
+        break;
+    case SW_STRUCT_TOOL_IN:
+        SET(in->tool.tool, "click-25Nm");
+        in->tool.torque_Nm = 12;
         break;
     default:
         SET(in->strap.thread, "M12");
@@ -258,6 +276,10 @@ static int ask(const any_in *in, int structure, any_out *out, sw_error *err)
         out->chart = sw_chart(&in->chart, err);
         check_numbers("chart", out, SW_STRUCT_CHART_OUT, out->chart.status);
         return out->chart.status;
+    case SW_STRUCT_TOOL_IN:
+        out->tool = sw_tool(&in->tool, err);
+        check_numbers("tool", out, SW_STRUCT_TOOL_OUT, out->tool.status);
+        return out->tool.status;
     default:
         out->strap = sw_strap(&in->strap, err);
         check_numbers("strap", out, SW_STRUCT_STRAP_OUT, out->strap.status);
@@ -272,6 +294,8 @@ static sw_assumption assumed(const any_in *in, int structure, int index,
                ? sw_torque_assumed(&in->torque, index, err)
            : structure == SW_STRUCT_CHART_IN
                ? sw_chart_assumed(&in->chart, index, err)
+           : structure == SW_STRUCT_TOOL_IN
+               ? sw_tool_assumed(&in->tool, index, err)
                : sw_strap_assumed(&in->strap, index, err);
 }
 
@@ -296,6 +320,7 @@ START_TEST(defaults_open)
     sw_torque_defaults(NULL); /* do nothing */
     sw_chart_defaults(NULL);
     sw_strap_defaults(NULL);
+    sw_tool_defaults(NULL);
 }
 END_TEST
 
@@ -439,6 +464,8 @@ START_TEST(assumptions)
     check_refused("NULL", &err, SW_ERR_NULL, "in");
     a = sw_strap_assumed(NULL, 0, &err);
     check_refused("NULL", &err, SW_ERR_NULL, "in");
+    a = sw_tool_assumed(NULL, 0, &err);
+    check_refused("NULL", &err, SW_ERR_NULL, "in");
 }
 END_TEST
 
@@ -446,11 +473,13 @@ static int resolve(any_in *in, int structure, sw_error *err)
 {
     return structure == SW_STRUCT_TORQUE_IN
                ? sw_torque_resolve(&in->torque, err)
-               : sw_strap_resolve(&in->strap, err);
+           : structure == SW_STRUCT_TOOL_IN ? sw_tool_resolve(&in->tool, err)
+                                            : sw_strap_resolve(&in->strap, err);
 }
 
-static const int resolved[] = {SW_STRUCT_TORQUE_IN, SW_STRUCT_STRAP_IN};
-enum { RESOLVED = 2 };
+static const int resolved[] = {SW_STRUCT_TORQUE_IN, SW_STRUCT_STRAP_IN,
+                               SW_STRUCT_TOOL_IN};
+enum { RESOLVED = 3 };
 
 static void check_same_fields(const char *what, const void *one,
                               const void *two, int structure)
@@ -495,10 +524,11 @@ START_TEST(resolving)
         ck_assert_int_eq(ask(&once, s, &after, &err), SW_OK);
         check_same_fields("answer", &before, &after,
                           s == SW_STRUCT_TORQUE_IN ? SW_STRUCT_TORQUE_OUT
+                          : s == SW_STRUCT_TOOL_IN ? SW_STRUCT_TOOL_OUT
                                                    : SW_STRUCT_STRAP_OUT);
         /* a refused question is left as it was */
         prepare_good(&in, s);
-        set_field(&in, sw_field_named(s, "preload_N"), NAN);
+        set_field(&in, sw_field_named(s, "torque_Nm"), NAN);
         once = in;
         ck_assert_int_eq(resolve(&once, s, &err), SW_ERR_NAN);
         ck_assert_mem_eq(&once, &in, of(s)->size);
@@ -507,6 +537,8 @@ START_TEST(resolving)
     ck_assert_int_eq(sw_torque_resolve(NULL, &err), SW_ERR_NULL);
     check_refused("NULL", &err, SW_ERR_NULL, "in");
     ck_assert_int_eq(sw_strap_resolve(NULL, &err), SW_ERR_NULL);
+    check_refused("NULL", &err, SW_ERR_NULL, "in");
+    ck_assert_int_eq(sw_tool_resolve(NULL, &err), SW_ERR_NULL);
     check_refused("NULL", &err, SW_ERR_NULL, "in");
 }
 END_TEST
@@ -564,6 +596,9 @@ START_TEST(null_input)
     check_refused("strap", &err, SW_ERR_NULL, "in");
     check_numbers("strap", &s, SW_STRUCT_STRAP_OUT, s.status);
     ck_assert_int_eq(sw_strap(NULL, NULL).status, SW_ERR_NULL);
+    const sw_tool_out o = sw_tool(NULL, &err);
+    check_refused("tool", &err, SW_ERR_NULL, "in");
+    check_numbers("tool", &o, SW_STRUCT_TOOL_OUT, o.status);
 }
 END_TEST
 

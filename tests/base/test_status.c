@@ -35,6 +35,15 @@ static int stop(double done, void *with)
     return done > 0;
 }
 
+static sw_tool_in tool_question(void)
+{
+    sw_tool_in in;
+    sw_tool_defaults(&in);
+    SET(in.tool, "click-25Nm");
+    in.torque_Nm = 12;
+    return in;
+}
+
 static int provoke(int code, sw_error *err)
 {
     sw_torque_in in = torque_question();
@@ -143,6 +152,7 @@ static uint64_t provoke_warning(uint64_t bit)
     sw_error err;
     sw_strap_in s = strap_question();
     sw_torque_in t = torque_question();
+    sw_tool_in o = tool_question();
     switch (bit) {
     case SW_WARN_HEEL_LOW:
         s.tilt_deg = -1;
@@ -230,6 +240,11 @@ static uint64_t provoke_warning(uint64_t bit)
     case SW_WARN_LUBRICATION_CONFLICT:
         SET(t.lubrication, "zinc");
         return sw_torque(&t, &err).warnings;
+    case SW_WARN_TOOL_ROUNDING: /* half a step, 2 %, against 4 % */
+        o.torque_Nm = 12.25;
+        return sw_tool(&o, &err).warnings;
+    case SW_WARN_TOOL_ASSUMED:
+        return sw_tool(&o, &err).warnings;
     default:
         return 0;
     }

@@ -17,7 +17,8 @@ import strapwise
 UNSET = -sys.float_info.max
 WORDS = {"nan": float("nan"), "inf": float("inf"), "-inf": float("-inf"),
          "unset": UNSET}
-FIELD_ARGUMENTS = ("designation", "text", "kind", "grade", "lubrication")
+FIELD_ARGUMENTS = ("designation", "text", "kind", "grade", "lubrication",
+                   "tool")
 
 
 class Malformed(Exception):
@@ -64,6 +65,7 @@ TOPICS = {
               lambda q, g: strapwise.strap_place(q, g.toe_force_N)),
     "strap_torque": (strapwise.StrapIn, ("toe_force_N",),
                      lambda q, g: strapwise.strap_torque(q, g.toe_force_N)),
+    "tool": (strapwise.ToolIn, (), lambda q, g: strapwise.tool(q)),
     "quantity": (None, ("text", "kind"), lambda q, g: quantity(g)),
 }
 

@@ -29,7 +29,7 @@ except ImportError:
     resource = None
 
 import strapwise
-from strapwise import ChartIn, Error, SpreadIn, StrapIn, TorqueIn
+from strapwise import ChartIn, Error, SpreadIn, StrapIn, ToolIn, TorqueIn
 
 HERE = os.path.dirname(os.path.abspath(__file__))
 NAMES = os.path.join(HERE, "names.txt")
@@ -38,12 +38,12 @@ EXAMPLE = os.path.join(HERE, "..", "..", "bindings", "python", "example.py")
 LBF_N = 4.4482216152605      # exact: 0.45359237 kg * 9.80665 m/s2
 INLBF_NM = LBF_N * 0.0254    # exact
 
-QUESTIONS = (TorqueIn, ChartIn, StrapIn, SpreadIn)
+QUESTIONS = (TorqueIn, ChartIn, StrapIn, SpreadIn, ToolIn)
 ANSWERS = (strapwise.ThreadOut, strapwise.GradeOut, strapwise.LubricationOut,
            strapwise.TorqueOut, strapwise.ChartOut, strapwise.StrapOut,
            strapwise.TiltOut, strapwise.PlaceOut, strapwise.StrapTorqueOut,
            strapwise.MethodOut, strapwise.SpreadOut, strapwise.WindowOut,
-           strapwise.StrapSpreadOut)
+           strapwise.StrapSpreadOut, strapwise.ToolOut)
 
 
 def level(**changes):
@@ -314,6 +314,36 @@ class Errors(unittest.TestCase):
                     self.assertIn(name, str(e))
                 checked += 1
         self.assertGreater(checked, 45)
+
+    def test_tool(self):
+        """6 ft-lbf on a wrench that starts at 20, and the wrenches that would
+        do; 1 ft-lbf is 12 in-lbf."""
+        T = 72 * INLBF_NM
+        e = self.refused("no_answer", "torque_Nm", strapwise.tool,
+                         ToolIn(tool="click-100ftlbf", torque_Nm=T))
+        self.assertAlmostEqual(e.low, 240 * INLBF_NM, delta=1e-12)
+        self.assertAlmostEqual(e.high, 1200 * INLBF_NM, delta=1e-12)
+        found = strapwise.tools_for(T, "in-lbf")
+        self.assertIn(found[0].tool, str(e))
+        inch = [t.word("torque_unit") != "N.m" for t in found]
+        self.assertEqual(inch, sorted(inch, reverse=True))
+        self.assertEqual({t.tool for t in found},
+                         {t.tool for t in strapwise.tools_for(T)})
+        for t in found:
+            r = strapwise.tool(ToolIn(tool=t.tool, torque_Nm=T))
+            self.assertEqual(r.as_dict(), t.as_dict())
+            self.assertAlmostEqual(r.set_torque_inlbf,
+                                   r.set_torque_Nm / INLBF_NM, delta=1e-11)
+        self.refused("no_answer", "torque_Nm", strapwise.tools_for, 0.01)
+        self.refused("nan", "torque_Nm", strapwise.tools_for, math.nan)
+        self.refused("unknown", "torque_unit", strapwise.tools_for, 5, "lb")
+        q = ToolIn(torque_Nm=50.2, range_high_Nm=100, resolution_Nm=1,
+                   tool_kind="indicating", torque_unit=strapwise.TORQUE_NM)
+        self.assertEqual(strapwise.tool(q).setting, 50)
+        self.assertEqual({a["name"] for a in strapwise.assumed(q)},
+                         {"range_low_Nm", "deviation_pct", "usable_fraction"})
+        strapwise.tool_resolve(q)
+        self.assertEqual(q.deviation_pct, 4)
 
     def test_range_of_arguments(self):
         e = self.refused("range", "nominal_mm", strapwise.grade, "8.8", 500)
@@ -747,6 +777,8 @@ class Structs(unittest.TestCase):
         self.assertIn("8.8", grades)
         for key in strapwise.lubrication_names():
             self.assertEqual(strapwise.lubrication(key).lubrication, key)
+        for key in strapwise.tool_names():
+            self.assertEqual(strapwise.ToolIn(tool=key).tool, key)
         self.assertGreater(len(strapwise.not_checked()), 3)
 
     def test_words(self):
@@ -771,7 +803,7 @@ class Structs(unittest.TestCase):
                     self.assertEqual(q.word(name), text)
                     self.assertEqual(make(**{name: value}).word(name), text)
                     tried += 1
-        self.assertEqual(tried, 21)
+        self.assertEqual(tried, 26)
 
     def test_subclass(self):
         class Strap(StrapIn):
