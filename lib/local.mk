@@ -19,6 +19,9 @@ libstrapwise_la_SOURCES = \
 	lib/base/units.c \
 	lib/base/root.h lib/base/root.c \
 	lib/base/trials.h lib/base/trials.c \
+	lib/base/utf8.h lib/base/utf8.c \
+	lib/base/csv.h lib/base/csv_reader.h lib/base/csv_fault.c \
+	lib/base/csv_header.c lib/base/csv.c \
 	lib/fastener/designation.h lib/fastener/designation.c \
 	lib/fastener/thread.c \
 	lib/fastener/grade.c \

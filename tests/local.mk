@@ -24,6 +24,7 @@ C_TESTS = \
 	tests/base/test_field \
 	tests/base/test_status \
 	tests/base/test_root \
+	tests/base/test_csv \
 	tests/fastener/test_thread \
 	tests/fastener/test_grade \
 	tests/fastener/test_lubrication \
@@ -111,6 +112,13 @@ tests_base_test_root_SOURCES = tests/base/test_root.c lib/base/root.c
 tests_base_test_root_CPPFLAGS = \
 	$(TEST_CPPFLAGS) -I$(top_srcdir)/lib $(GSL_CFLAGS)
 tests_base_test_root_LDADD = $(CHECK_LIBS) $(GSL_LIBS)
+tests_base_test_csv_SOURCES = tests/base/test_csv.c \
+	lib/base/csv.c lib/base/csv_fault.c lib/base/csv_header.c \
+	lib/base/utf8.c lib/base/status.c lib/base/number.c lib/base/units.c
+tests_base_test_csv_CPPFLAGS = \
+	$(TEST_CPPFLAGS) -I$(top_srcdir)/lib -DSW_BUILD \
+	-DSW__VERSION='""' -DSW__TABLES_VERSION='""'
+tests_base_test_csv_LDADD = $(CHECK_LIBS)
 tests_clamp_test_seat_SOURCES = tests/clamp/test_seat.c lib/clamp/seat.c
 tests_clamp_test_seat_CPPFLAGS = $(TEST_CPPFLAGS) -I$(top_srcdir)/lib
 tests_clamp_test_seat_LDADD = $(CHECK_LIBS)
