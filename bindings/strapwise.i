@@ -53,6 +53,7 @@
 %rename(StrapTorqueOut) sw_strap_torque_out;
 %rename(ThreadOut) sw_thread_out;
 %rename(TiltOut) sw_tilt_out;
+%rename(ShopToolOut) sw_shop_tool_out;
 %rename(ToolIn) sw_tool_in;
 %rename(ToolOut) sw_tool_out;
 %rename(TorqueIn) sw_torque_in;

@@ -34,7 +34,7 @@ libstrapwise_la_SOURCES = \
 	lib/fastener/window.h lib/fastener/window.c \
 	lib/fastener/chart.c \
 	lib/fastener/tool.h lib/fastener/tool_resolve.c \
-	lib/fastener/tool_choice.c \
+	lib/fastener/tool_choice.c lib/fastener/tool_file.c \
 	lib/fastener/tool.c \
 	lib/clamp/seat.h lib/clamp/seat.c \
 	lib/clamp/strap_balance.h lib/clamp/strap_balance.c \

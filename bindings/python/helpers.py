@@ -199,7 +199,8 @@ for _cls, _structure in (
         (MethodOut, _STRUCT_METHOD_OUT), (SpreadOut, _STRUCT_SPREAD_OUT),
         (WindowOut, _STRUCT_WINDOW_OUT),
         (StrapSpreadOut, _STRUCT_STRAP_SPREAD_OUT),
-        (_MatterOut, _STRUCT_MATTER_OUT), (ToolOut, _STRUCT_TOOL_OUT)):
+        (_MatterOut, _STRUCT_MATTER_OUT), (ToolOut, _STRUCT_TOOL_OUT),
+        (ShopToolOut, _STRUCT_SHOP_TOOL_OUT)):
     _dress(_cls, _Answer, _structure)
 del _cls, _structure
 
@@ -275,6 +276,16 @@ def tools_for(torque_Nm, torque_unit=None):
 
     Raises Error with code 'no_answer' where none would do."""
     return _until_end(lambda T, i: _tool_for(T, torque_unit, i), torque_Nm)
+
+
+def shop_tools(text, file=None):
+    """The tools of a shop's own list, a list of ShopToolOut: text is a CSV table
+    with the columns name, kind, from, to, step and deviation, units in the
+    header; tool_use() puts one into a question. Name, to and step are needed;
+    `file` is the name used in messages.
+
+    Raises Error with file and line where the table is wrong."""
+    return _until_end(lambda t, i: _shop_tool(t, file, i), text)
 
 
 def not_checked():

@@ -141,6 +141,7 @@ static int sw_tell_progress(double done, void *with)
 %private(_strap_matters, sw_strap_matters)
 %private(_strap_not_checked, sw_strap_not_checked)
 %private(_thread_name, sw_thread_name)
+%private(_shop_tool, sw_shop_tool)
 %private(_tool_assumed, sw_tool_assumed)
 %private(_tool_for, sw_tool_for)
 %private(_tool_name, sw_tool_name)
@@ -325,6 +326,11 @@ outside the usable range; its low and high are that range.";
 %feature("docstring") sw_tool_resolve
 "Fills every open field of a ToolIn in place; assumed() lists them. Setting a
 field afterwards makes it yours; what the library filled in follows.";
+
+%feature("docstring") sw_tool_use
+"Puts one of shop_tools() into a ToolIn, in place of one of the table.";
+%feature("docstring") sw_shop_tool_out
+"One tool of a shop's own file, from shop_tools().";
 
 %feature("docstring") sw_thread_out
 "Geometry of one thread and the hardware of its size, from thread().";

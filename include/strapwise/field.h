@@ -42,7 +42,8 @@ typedef enum {
     SW_STRUCT_STRAP_SPREAD_OUT,
     SW_STRUCT_TOOL_IN,
     SW_STRUCT_TOOL_OUT,
-    SW_STRUCT_COUNT = SW_STRUCT_TOOL_OUT
+    SW_STRUCT_SHOP_TOOL_OUT,
+    SW_STRUCT_COUNT = SW_STRUCT_SHOP_TOOL_OUT
 } sw_struct;
 
 /** One field of a struct. `status`, `warnings`, `assumed` and `seal`

@@ -58,6 +58,19 @@ typedef struct {
     int torque_unit;         /**< sw_torque_unit of its scale */
 } sw_tool_out;
 
+/** One tool of a shop's own file, from sw_shop_tool(). */
+typedef struct {
+    int status;           /**< 0 or sw_status */
+    uint64_t warnings;    /**< SW_WARN_ bits */
+    char name[64];        /**< what the shop calls it */
+    double range_low_Nm;  /**< lowest mark, or SW_UNSET */
+    double range_high_Nm; /**< end of the scale */
+    double resolution_Nm; /**< step */
+    double deviation_pct; /**< permitted deviation, or SW_UNSET */
+    int tool_kind;        /**< sw_tool_kind, or 0 */
+    int torque_unit;      /**< sw_torque_unit of the column `to` */
+} sw_shop_tool_out;
+
 /** Sets every field to "left to the library". */
 SW_API void sw_tool_defaults(sw_tool_in *in);
 
@@ -104,6 +117,29 @@ SW_API SW_NODISCARD sw_tool_out sw_tool_for(double torque_Nm, int torque_unit,
 
 /** Key of the index-th tool of the table, or NULL past the end. */
 SW_API const char *sw_tool_name(int index);
+
+/**
+ * The index-th tool of a shop's own list, held in memory as a CSV table:
+ * columns name, kind, from, to, step, deviation, in any order, units in the
+ * header; name, to and step are needed.
+ *
+ *     name, kind, from [ft-lbf], to [ft-lbf], step [ft-lbf], deviation [%]
+ *     big clicker, setting, 30, 150, 1, 4
+ *
+ * The whole list is checked whichever row is asked for; at most 200 rows.
+ *
+ * @param text   the file, zero-terminated UTF-8
+ * @param file   its name, for messages ("file:line: ..."); may be NULL
+ * @param index  0 ..
+ * @param err    error record, may be NULL
+ * @return status SW_ERR_RANGE past the end
+ */
+SW_API SW_NODISCARD sw_shop_tool_out sw_shop_tool(const char *text,
+                                                  const char *file, int index,
+                                                  sw_error *err);
+
+/** Puts one's own tool into a question, in place of one of the table. */
+SW_API void sw_tool_use(sw_tool_in *in, const sw_shop_tool_out *tool);
 
 #ifdef __cplusplus
 }

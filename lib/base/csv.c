@@ -139,10 +139,12 @@ static int take_cells(sw__csv_reader *r, char *const *cell)
     for (int i = 0; i < SW__CSV_COLUMNS; i++) {
         row.number[i] = SW_UNSET;
         row.text[i] = "";
+        row.factor[i] = 0;
     }
     for (int i = 0; i < r->columns; i++) {
         const sw__csv_column *c = &r->layout->column[r->column[i]];
         int status = SW_OK;
+        row.factor[r->column[i]] = r->factor[i];
         if (!cell[i][0] && c->required)
             return sw__csv_say(r, SW_ERR_MISSING, c->name, "the cell is empty",
                                NULL, "");

@@ -38,6 +38,8 @@ typedef struct {
     double number[SW__CSV_COLUMNS];    /* the library's unit; SW_UNSET where
                                           column or cell is missing */
     const char *text[SW__CSV_COLUMNS]; /* "" where it is missing */
+    double factor[SW__CSV_COLUMNS];    /* of the header's unit; 0 where there
+                                          is no such column */
 } sw__csv_row;
 
 /* Who takes what is read. A return that is not 0 ends the reading with that

@@ -29,6 +29,7 @@ static const sw_field *const list[SW_STRUCT_COUNT + 1] = {
     [SW_STRUCT_STRAP_SPREAD_OUT] = sw__strap_spread_out_fields,
     [SW_STRUCT_TOOL_IN] = sw__tool_in_fields,
     [SW_STRUCT_TOOL_OUT] = sw__tool_out_fields,
+    [SW_STRUCT_SHOP_TOOL_OUT] = sw__shop_tool_out_fields,
 };
 
 const sw_field *sw_field_at(int structure, int index)

@@ -96,7 +96,8 @@ extern const sw_field sw__thread_out_fields[], sw__grade_out_fields[],
     sw__place_out_fields[], sw__strap_torque_out_fields[],
     sw__matter_out_fields[], sw__method_out_fields[], sw__spread_in_fields[],
     sw__spread_out_fields[], sw__window_out_fields[],
-    sw__strap_spread_out_fields[], sw__tool_in_fields[], sw__tool_out_fields[];
+    sw__strap_spread_out_fields[], sw__tool_in_fields[], sw__tool_out_fields[],
+    sw__shop_tool_out_fields[];
 
 /* Rows of the field lists; the struct type is the macro SW__S. SW__IN_TIMES:
  * the usual range as factors of the default. */

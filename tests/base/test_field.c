@@ -45,6 +45,7 @@ static const described all[] = {
     OUT(sw_strap_spread_out, SW_STRUCT_STRAP_SPREAD_OUT),
     IN(sw_tool_in, SW_STRUCT_TOOL_IN),
     OUT(sw_tool_out, SW_STRUCT_TOOL_OUT),
+    OUT(sw_shop_tool_out, SW_STRUCT_SHOP_TOOL_OUT),
 };
 
 enum { ALL = sizeof all / sizeof all[0], LARGEST = 2048 };

@@ -496,10 +496,126 @@ START_TEST(refused)
 }
 END_TEST
 
+/* ---- the shop's own file ---- */
+
+#define HEAD "name;kind;from [ft-lbf];to [ft-lbf];step [ft-lbf];deviation [%]\n"
+
+START_TEST(own_file)
+{
+    static const char file[] = "# wrenches of the second shift\n" HEAD
+                               "big clicker;setting;30;150;1;4\n"
+                               "\n"
+                               "old beam;indicating;;60;2;\n"
+                               "small;;;20;0.5;3\n";
+    sw_error err;
+    sw_shop_tool_out t = sw_shop_tool(file, "tools.csv", 0, &err);
+    check_no_error("0", t.status, &err);
+    check_numbers("0", &t, SW_STRUCT_SHOP_TOOL_OUT, t.status);
+    ck_assert_str_eq(t.name, "big clicker");
+    ck_assert_int_eq(t.tool_kind, SW_TOOL_SETTING);
+    ck_assert_int_eq(t.torque_unit, SW_TORQUE_FTLBF);
+    near(t.range_low_Nm, 30 * FTLBF, 0, 1e-15);
+    near(t.range_high_Nm, 150 * FTLBF, 0, 1e-15);
+    near(t.resolution_Nm, FTLBF, 0, 1e-15);
+    near(t.deviation_pct, 4, 0, 1e-15);
+    ck_assert_uint_eq(t.warnings, 0);
+    sw_tool_in in = of_table("click-25Nm", 50.4 * FTLBF);
+    sw_tool_use(&in, &t);
+    near(good("use", &in).setting, 50, 0, 1e-14);
+    ck_assert_uint_eq(good("use", &in).warnings, 0);
+    t = sw_shop_tool(file, NULL, 1, &err);
+    check_no_error("1", t.status, &err);
+    ck_assert_int_eq(t.tool_kind, SW_TOOL_INDICATING);
+    ck_assert(t.range_low_Nm == SW_UNSET && t.deviation_pct == SW_UNSET);
+    ck_assert_uint_eq(t.warnings, SW_WARN_TOOL_ASSUMED);
+    sw_tool_use(&in, &t);
+    near(good("use", &in).usable_low_Nm, 12 * FTLBF, 0, 1e-15);
+    t = sw_shop_tool(file, NULL, 2, &err);
+    ck_assert_str_eq(t.name, "small");
+    ck_assert_int_eq(t.tool_kind, SW_UNSET_WORD);
+    for (int i = -1; i <= 3; i += 4) {
+        t = sw_shop_tool(file, "tools.csv", i, &err);
+        check_refused("end", &err, SW_ERR_RANGE, "index");
+        check_numbers("end", &t, SW_STRUCT_SHOP_TOOL_OUT, t.status);
+    }
+    /* the scale is marked in the unit of `to`, others are read in N.m */
+    static const struct {
+        const char *unit;
+        int want;
+    } unit[] = {{"N.m", SW_TORQUE_NM},      {"Nm", SW_TORQUE_NM},
+                {"in-lb", SW_TORQUE_INLBF}, {"in-lbf", SW_TORQUE_INLBF},
+                {"lb-ft", SW_TORQUE_FTLBF}, {"kgf.cm", SW_TORQUE_NM}};
+    for (size_t i = 0; i < sizeof unit / sizeof unit[0]; i++) {
+        char text[200];
+        snprintf(text, sizeof text, "name,to [%s],step [in-lbf]\nx,100,1\n",
+                 unit[i].unit);
+        t = sw_shop_tool(text, NULL, 0, &err);
+        check_no_error(unit[i].unit, t.status, &err);
+        ck_assert_int_eq(t.torque_unit, unit[i].want);
+        near_in(unit[i].unit, t.resolution_Nm, INLBF, 0, 1e-15);
+    }
+}
+END_TEST
+
+START_TEST(own_file_refused)
+{
+    static const struct {
+        const char *text, *where, *field;
+        int code;
+    } row[] = {
+        {"", "t.csv:1: ", "file", SW_ERR_MISSING},
+        {HEAD, "t.csv:1: ", "file", SW_ERR_MISSING},
+        {"name,step [N.m]\nx,1\n", "t.csv:1: ", "to", SW_ERR_MISSING},
+        {"name,to,step [N.m]\nx,9,1\n", "t.csv:1: ", "to", SW_ERR_UNIT},
+        {"name,to [mm],step [N.m]\nx,9,1\n", "t.csv:1: ", "to", SW_ERR_UNIT},
+        {"name,to [N.m],step [N.m],colour\nx,9,1,red\n", "t.csv:1: ", "header",
+         SW_ERR_UNKNOWN},
+        {HEAD "a;setting;30;150;1;4\nb;click;30;150;1;4\n", "t.csv:3: ", "kind",
+         SW_ERR_UNKNOWN},
+        {HEAD "a;setting;150;150;1;4\n", "t.csv:2: ", "from", SW_ERR_CONFLICT},
+        {HEAD "a;setting;30;150;200;4\n", "t.csv:2: ", "step", SW_ERR_CONFLICT},
+        {HEAD "a;setting;30;150;0;4\n", "t.csv:2: ", "step", SW_ERR_RANGE},
+        {HEAD "a;setting;-1;150;1;4\n", "t.csv:2: ", "from", SW_ERR_RANGE},
+        {HEAD "a;setting;30;0;1;4\n", "t.csv:2: ", "to", SW_ERR_RANGE},
+        {HEAD "a;setting;30;150;1;0\n", "t.csv:2: ", "deviation", SW_ERR_RANGE},
+        {HEAD "a;setting;30;150;1;60\n", "t.csv:2: ", "deviation",
+         SW_ERR_RANGE},
+        {HEAD ";setting;30;150;1;4\n", "t.csv:2: ", "name", SW_ERR_MISSING},
+        {HEAD "a;setting;30;nan;1;4\n", "t.csv:2: ", "to", SW_ERR_SYNTAX},
+        {HEAD "a;setting;30;1,5;1;4\n", "t.csv:2: ", "to", SW_ERR_SYNTAX},
+        {HEAD "0123456789012345678901234567890123456789012345678901234567890123"
+              ";;;9;1;\n",
+         "t.csv:2: ", "name", SW_ERR_RANGE},
+    };
+    for (size_t i = 0; i < sizeof row / sizeof row[0]; i++) {
+        sw_error err;
+        const sw_shop_tool_out t = sw_shop_tool(row[i].text, "t.csv", 0, &err);
+        check_refused(row[i].text, &err, row[i].code, row[i].field);
+        check_numbers(row[i].text, &t, SW_STRUCT_SHOP_TOOL_OUT, t.status);
+        must(strncmp(err.message, row[i].where, strlen(row[i].where)) == 0,
+             "%s", err.message);
+        ck_assert_int_eq(sw_shop_tool(row[i].text, NULL, 0, NULL).status,
+                         row[i].code);
+    }
+    sw_error err;
+    ck_assert_int_eq(sw_shop_tool(NULL, "t.csv", 0, &err).status, SW_ERR_NULL);
+    check_refused("NULL", &err, SW_ERR_NULL, "text");
+    sw_tool_use(NULL, NULL); /* does nothing */
+    /* 200 tools and no more */
+    static char text[8000] = HEAD;
+    for (int i = 0; i < 200; i++)
+        strcat(text, "a;setting;30;150;1;4\n");
+    ck_assert_int_eq(sw_shop_tool(text, NULL, 199, &err).status, SW_OK);
+    strcat(text, "a;setting;30;150;1;4\n");
+    ck_assert_int_eq(sw_shop_tool(text, NULL, 0, &err).status, SW_ERR_RANGE);
+    check_refused("many", &err, SW_ERR_RANGE, "row");
+}
+END_TEST
+
 int main(void)
 {
     return RUN_TESTS("tool", conversions, permitted, deviation, counted,
                      halfway, idempotent, either_system, usable_ends, too_small,
                      choice, choice_refused, every_row, warned, certificate,
-                     refused);
+                     refused, own_file, own_file_refused);
 }

@@ -43,7 +43,7 @@ ANSWERS = (strapwise.ThreadOut, strapwise.GradeOut, strapwise.LubricationOut,
            strapwise.TorqueOut, strapwise.ChartOut, strapwise.StrapOut,
            strapwise.TiltOut, strapwise.PlaceOut, strapwise.StrapTorqueOut,
            strapwise.MethodOut, strapwise.SpreadOut, strapwise.WindowOut,
-           strapwise.StrapSpreadOut, strapwise.ToolOut)
+           strapwise.StrapSpreadOut, strapwise.ToolOut, strapwise.ShopToolOut)
 
 
 def level(**changes):
@@ -344,6 +344,23 @@ class Errors(unittest.TestCase):
                          {"range_low_Nm", "deviation_pct", "usable_fraction"})
         strapwise.tool_resolve(q)
         self.assertEqual(q.deviation_pct, 4)
+
+    def test_shop_tools(self):
+        text = ("name,kind,from [ft-lbf],to [ft-lbf],step [ft-lbf],"
+                "deviation [%]\nbig clicker,setting,30,150,1,4\n"
+                "dial,indicating,,75,,\n")
+        e = self.refused("missing", "step", strapwise.shop_tools, text, "t.csv")
+        self.assertTrue(str(e).startswith("t.csv:3: step: "), e)
+        big, dial = strapwise.shop_tools(text.replace("75,,", "75,1,"))
+        self.assertEqual((big.name, big.word("tool_kind"), big.deviation_pct),
+                         ("big clicker", "setting", 4))
+        self.assertEqual((dial.range_low_Nm, dial.deviation_pct), (None, None))
+        q = ToolIn(torque_Nm=600.4 * INLBF_NM)
+        strapwise.tool_use(q, big)
+        r = strapwise.tool(q)
+        self.assertAlmostEqual(r.setting, 50, delta=1e-12)
+        self.assertEqual(r.word("torque_unit"), "ft-lbf")
+        self.assertEqual(strapwise.warnings(r), [])
 
     def test_range_of_arguments(self):
         e = self.refused("range", "nominal_mm", strapwise.grade, "8.8", 500)
