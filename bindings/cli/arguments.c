@@ -164,8 +164,9 @@ static int read_option(request *r, int argc, char **argv, int *at)
     return read_value(r, o, name, argv[++*at]);
 }
 
-/* A word without dashes: a piece of the thread, a file name, or a mistake. */
-static int read_word_alone(request *r, const char *word, page *designation)
+/* A word without dashes: a piece of the thread or torque, a file name, or a
+ * mistake. */
+static int read_word_alone(request *r, const char *word, page *words)
 {
     const char *kind = r->command->positional;
     if (strcmp(kind, "file") == 0) {
@@ -173,9 +174,9 @@ static int read_word_alone(request *r, const char *word, page *designation)
         return DONE;
     }
     if (kind[0]) {
-        if (designation->length)
-            page_add(designation, " ");
-        page_add(designation, word);
+        if (words->length)
+            page_add(words, " ");
+        page_add(words, word);
         return DONE;
     }
     return bad_value(r, "value", word,
@@ -183,16 +184,22 @@ static int read_word_alone(request *r, const char *word, page *designation)
                      "blank in it: --torque \"25 N.m\"");
 }
 
-static int take_designation(request *r, page *designation)
+/* The words without dashes together: "1/2-13 UNC", "6 ft-lbf". */
+static int take_positional(request *r, page *words)
 {
-    if (!designation->length)
+    if (!words->length)
         return DONE;
+    char name[48];
     const slot s = topic_input(r->topic, &r->question, r->command->positional);
-    option *o = request_option(r, "--thread", strlen("--thread"));
+    spell_option(s.field->name, name, sizeof name, NULL);
+    option *o = request_option(r, name, strlen(name));
+    const char *bare = name + strlen("--");
     if (o && o->given++)
-        return complain(BAD_INPUT, r->command->name, "thread: given twice",
+        return complain(BAD_INPUT, r->command->name, bare, ": given twice",
                         (char *)NULL);
-    return read_text(r, "thread", s, designation->text);
+    return s.field->type == SW_FIELD_NUMBER
+               ? read_number(r, bare, s, words->text)
+               : read_text(r, bare, s, words->text);
 }
 
 static int check_common(request *r)
@@ -208,7 +215,7 @@ static int check_common(request *r)
 
 int request_read(request *r, int argc, char **argv)
 {
-    page designation = {0};
+    page words = {0};
     int status = DONE, options_over = 0;
     for (int i = 0; i < argc && !status && !r->help; i++) {
         if (!options_over && strcmp(argv[i], "--") == 0)
@@ -216,15 +223,15 @@ int request_read(request *r, int argc, char **argv)
         else if (!options_over && argv[i][0] == '-' && argv[i][1])
             status = read_option(r, argc, argv, &i);
         else
-            status = read_word_alone(r, argv[i], &designation);
+            status = read_word_alone(r, argv[i], &words);
     }
-    if (designation.failed)
+    if (words.failed)
         status = complain(NOT_FINISHED, r->command->name, "out of memory",
                           (char *)NULL);
     if (!status && !r->help)
-        status = take_designation(r, &designation);
+        status = take_positional(r, &words);
     if (!status && !r->help)
         status = check_common(r);
-    page_free(&designation);
+    page_free(&words);
     return status;
 }

@@ -8,41 +8,12 @@
  */
 #include "case.h"
 
-#include <errno.h>
-#include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
 
 typedef struct {
     int passed, failed;
 } tally;
-
-static int unreadable(const char *name)
-{
-    const int why = errno;
-    page line = {0};
-    page_add(&line, name);
-    page_add(&line, ": ");
-    page_add(&line, why ? strerror(why) : "cannot be read");
-    return complain_page(BAD_INPUT, "cases", &line);
-}
-
-static int read_file(const char *name, page *text)
-{
-    char piece[4096];
-    errno = 0;
-    FILE *file = fopen(name, "rb");
-    if (!file)
-        return unreadable(name);
-    size_t n;
-    while ((n = fread(piece, 1, sizeof piece, file)) > 0)
-        page_add_n(text, piece, n);
-    const int bad = ferror(file);
-    fclose(file);
-    if (bad)
-        return unreadable(name);
-    return DONE;
-}
 
 /* The corpus says topic, so a line cut off by a zero byte is no line. */
 static int split(case_line *c, char *line)
@@ -100,7 +71,7 @@ static int run_text(case_line *c, page *text, tally *count)
 static int run_file(const char *name, page *report, tally *count)
 {
     page text = {0};
-    int status = read_file(name, &text);
+    int status = read_file("cases", name, &text);
     case_line *c = calloc(1, sizeof *c);
     const tally before = *count;
     if (!status && (!c || text.failed))

@@ -71,7 +71,7 @@ typedef struct {
     option option[OPTIONS_MOST];
     int options;
     int json, strict, replace, help, csv, assumed;
-    const char *units, *output, *find, *series;
+    const char *units, *output, *find, *series, *tools;
     int us;            /* from units: US units first */
     const char **file; /* words without dashes, where they are file names */
     int files;
@@ -98,6 +98,12 @@ int spell_distance(const char *a, const char *b);
 void spell_quoted(page *p, const char *word);
 /* a message of the library with field names turned into options */
 void spell_message(page *p, request *r, const sw_error *err);
+
+/* ---- input.c: files that are read ---- */
+
+/* Adds the whole file to a page; 0 or the exit status, after it has
+ * complained. What does not fit in memory leaves the page failed. */
+int read_file(const char *who, const char *name, page *text);
 
 /* ---- output.c: errors to stderr, the page to its place ---- */
 
@@ -140,6 +146,7 @@ int run_chart(request *r, page *p);
 int run_strap(request *r, page *p);
 int run_window(request *r, page *p);
 int run_methods(request *r, page *p);
+int run_tool(request *r, page *p);
 int run_cases(request *r, page *p);
 
 /* ---- json.c: the writer; json_answer.c: results ---- */
@@ -233,5 +240,12 @@ void say_thread(page *p, int us, const sw_thread_out *t);
 void say_torque_answer(page *p, request *r, const sw_torque_out *t,
                        const sw_spread_out *spread);
 void say_strap(page *p, request *r, const sw_strap_out *s);
+void say_tool(page *p, request *r, const sw_tool_out *t);
+/* the rows of a list of tools: its head, one that would do, one that would
+ * not */
+void say_tools_head(page *p);
+void say_tools_one(page *p, const char *name, const sw_tool_out *t);
+void say_tools_not(page *p, const char *name, const sw_error *err,
+                   double torque_Nm, int torque_unit);
 
 #endif

@@ -102,6 +102,22 @@ static const command list[] = {
      .hidden = "",
      .positional = "",
      .run = run_methods},
+    {.name = "tool",
+     .purpose = "what to set on a torque tool, or which tool would do",
+     .usage = "TORQUE [--tool NAME | --range-high TORQUE --resolution TORQUE | "
+              "--tools FILE] [options]",
+     .text = "Without a tool it lists the usual ones that would do. --tools "
+             "tries the shop's own, a CSV table with the columns name, kind, "
+             "from, to, step, deviation and units in the header:\n"
+             "  name, kind, from [ft-lbf], to [ft-lbf], step [ft-lbf], "
+             "deviation [%]\n"
+             "  big clicker, setting, 30, 150, 1, 4\n",
+     .example = "strapwise tool 8.3N.m --tool click-25Nm",
+     .topic = "tool",
+     .more = " tools",
+     .hidden = "",
+     .positional = "torque_Nm",
+     .run = run_tool},
     {.name = "cases",
      .purpose = "recompute files of published values and count what differs",
      .usage = "FILE...",

@@ -73,6 +73,9 @@ static const char *const strap_keys[] = {"preload_N",
                                          "band",
                                          NULL};
 
+static const char *const tool_keys[] = {"torque_Nm", "torque_inlbf",
+                                        "torque_ftlbf", NULL};
+
 static const char *const no_keys[] = {NULL};
 
 static const char *const *keys_of(const topic *t)
@@ -84,6 +87,8 @@ static const char *const *keys_of(const topic *t)
         return torque_keys;
     case SW_STRUCT_STRAP_OUT:
         return strap_keys;
+    case SW_STRUCT_TOOL_OUT:
+        return tool_keys;
     default:
         return no_keys;
     }

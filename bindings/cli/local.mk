@@ -18,10 +18,11 @@ strapwise_SOURCES = \
 	bindings/cli/spread.c bindings/cli/window.c \
 	bindings/cli/run_methods.c \
 	bindings/cli/chart.h bindings/cli/run_chart.c \
+	bindings/cli/run_tool.c bindings/cli/say_tool.c \
 	bindings/cli/case.h bindings/cli/cases.c \
 	bindings/cli/case_input.c bindings/cli/case_expect.c \
 	bindings/cli/say.c bindings/cli/say_notes.c bindings/cli/say_matters.c \
 	bindings/cli/say_thread.c bindings/cli/say_torque.c \
 	bindings/cli/say_chart.c bindings/cli/say_strap.c \
 	bindings/cli/json.c bindings/cli/json_answer.c \
-	bindings/cli/page.c bindings/cli/output.c
+	bindings/cli/input.c bindings/cli/page.c bindings/cli/output.c

@@ -99,6 +99,9 @@ void request_options(request *r, const command *c)
     if (listed(c->more, "series"))
         add_text(r, "--series", &r->series, "coarse|fine|unc|unf|8un|all",
                  "which sizes");
+    if (listed(c->more, "tools"))
+        add_text(r, "--tools", &r->tools, "FILE",
+                 "try the shop's own tools, a CSV table");
     if (listed(c->more, "csv"))
         add_flag(r, "--csv", NULL, &r->csv, "the rows as a CSV table");
     if (listed(c->more, "assumed"))

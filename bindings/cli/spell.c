@@ -13,6 +13,7 @@ static const struct {
     const char *field, *option, *also;
 } exception[] = {
     {"designation", "--thread", NULL},
+    {"tool_kind", "--kind", NULL},
     {"pad_thickness_mm", "--pad", "--pad-thickness"},
     {"slot_width_mm", "--slot", "--slot-width"},
     {"side_pull_N", "--side-pull-limit", NULL},
@@ -108,6 +109,14 @@ static const struct {
     {"foot", "how the stud is held in table or T-nut"},
     {"nut", "turned up with a spanner, or not (power clamp)"},
     {"strap", "how much of the strap's own bending counts"},
+    {"tool", "a usual tool: click-25Nm, dial-75inlbf, ..."},
+    {"range_low_Nm", "lowest mark of your own tool's scale"},
+    {"range_high_Nm", "end of its scale"},
+    {"resolution_Nm", "step to which it is set or read"},
+    {"deviation_pct", "permitted deviation, 4 or 4%"},
+    {"usable_fraction", "lowest usable part of the end of the scale"},
+    {"tool_kind", "set beforehand (clicks, slips), or read"},
+    {"torque_unit", "unit of its scale"},
     {"side_pull_N", "find tilt: largest side pull on the part"},
     {"toe_error_pct", "find tilt: largest error of the toe force, 5 or 5%"},
     {"vial_mm_per_m", "find tilt: one division of the level"},

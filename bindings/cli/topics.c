@@ -54,6 +54,7 @@ static void no_defaults(question *q) { (void)q; }
 static void torque_defaults(question *q) { sw_torque_defaults(&q->in.torque); }
 static void chart_defaults(question *q) { sw_chart_defaults(&q->in.chart); }
 static void strap_defaults(question *q) { sw_strap_defaults(&q->in.strap); }
+static void tool_defaults(question *q) { sw_tool_defaults(&q->in.tool); }
 
 static void torque_spread_defaults(question *q)
 {
@@ -158,6 +159,11 @@ static void solve_quantity(const question *q, answer *a)
             : sw_quantity(text, topic_kind_named(kind), "text", &a->err);
 }
 
+static void solve_tool(const question *q, answer *a)
+{
+    a->out.tool = sw_tool(&q->in.tool, &a->err);
+}
+
 static sw_assumption torque_assumed(const question *q, int i, sw_error *err)
 {
     return sw_torque_assumed(&q->in.torque, i, err);
@@ -220,6 +226,22 @@ static sw_assumption strap_window_assumed(const question *q, int i,
     return strap_and(sw_strap_window_assumed, &with_preload, i, err);
 }
 
+static sw_assumption tool_assumed(const question *q, int i, sw_error *err)
+{
+    return sw_tool_assumed(&q->in.tool, i, err);
+}
+
+static const char *tool_not_checked(int index)
+{
+    static const char *const sentence[] = {
+        "how the tool is held and pulled, and adapters that change its length",
+        "when it was last tested; a click wrench is exercised before use",
+        "what the torque gives: friction scatters more than any tool",
+    };
+    const int count = sizeof sentence / sizeof sentence[0];
+    return index >= 0 && index < count ? sentence[index] : NULL;
+}
+
 /* A torque says nothing about what the stud is screwed into. */
 static const char *torque_not_checked(int index)
 {
@@ -274,6 +296,8 @@ static const topic list[] = {
     {"strap_window", SW_STRUCT_STRAP_IN, SW_STRUCT_SPREAD_IN,
      SW_STRUCT_WINDOW_OUT, LIMITS, strap_spread_defaults, solve_strap_window,
      strap_window_assumed, sw_strap_not_checked, WARN(sw_window_out)},
+    {"tool", SW_STRUCT_TOOL_IN, 0, SW_STRUCT_TOOL_OUT, "", tool_defaults,
+     solve_tool, tool_assumed, tool_not_checked, WARN(sw_tool_out)},
     {"quantity", 0, 0, 0, " text kind", no_defaults, solve_quantity, NULL, NULL,
      0},
 };

@@ -27,6 +27,7 @@ typedef struct {
         sw_torque_in torque;
         sw_chart_in chart;
         sw_strap_in strap;
+        sw_tool_in tool;
     } in;
     union {
         sw_spread_in spread;
@@ -50,6 +51,7 @@ typedef struct {
         sw_spread_out spread;
         sw_window_out window;
         sw_strap_spread_out strap_spread;
+        sw_tool_out tool;
         sw_quantity_out quantity;
     } out;
     sw_error err;
