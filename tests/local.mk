@@ -25,6 +25,7 @@ C_TESTS = \
 	tests/base/test_status \
 	tests/base/test_root \
 	tests/base/test_csv \
+	tests/base/test_trials \
 	tests/fastener/test_thread \
 	tests/fastener/test_grade \
 	tests/fastener/test_lubrication \
@@ -119,6 +120,10 @@ tests_base_test_csv_CPPFLAGS = \
 	$(TEST_CPPFLAGS) -I$(top_srcdir)/lib -DSW_BUILD \
 	-DSW__VERSION='""' -DSW__TABLES_VERSION='""'
 tests_base_test_csv_LDADD = $(CHECK_LIBS)
+tests_base_test_trials_SOURCES = tests/base/test_trials.c lib/base/trials.c
+tests_base_test_trials_CPPFLAGS = \
+	$(TEST_CPPFLAGS) -I$(top_srcdir)/lib $(GSL_CFLAGS)
+tests_base_test_trials_LDADD = $(CHECK_LIBS) $(GSL_LIBS)
 tests_clamp_test_seat_SOURCES = tests/clamp/test_seat.c lib/clamp/seat.c
 tests_clamp_test_seat_CPPFLAGS = $(TEST_CPPFLAGS) -I$(top_srcdir)/lib
 tests_clamp_test_seat_LDADD = $(CHECK_LIBS)

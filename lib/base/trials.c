@@ -3,9 +3,12 @@
  * Trials: many draws, in any number of threads, with one answer.
  *
  * The trials are cut into blocks of fixed size. Each block draws from its own
- * generator, seeded from (seed, block) by Steele, Lea and Flood's mixing
- * function (SplitMix64), and writes to its own places, so it does not matter
- * which thread does it, nor when. Generators and distributions are GSL's
+ * generator, seeded from (seed, block), and writes to its own places, so it
+ * does not matter which thread does it, nor when. GSL's seeds have 32 bits,
+ * of which chance would give one to two blocks now and then; so the blocks of a
+ * run are numbered through a one-to-one shuffle of 32 bits (the last step of
+ * Appleby's MurmurHash3), twice, with the 64 bits of the mixed seed between
+ * (SplitMix64 of Steele, Lea and Flood). Generators and distributions are GSL's
  * (L'Ecuyer's Tausworthe generator, ziggurat normals); the generator's state
  * lives on the block's stack, since GSL would call its error handler when an
  * allocation of its own fails.
@@ -45,14 +48,26 @@ static uint64_t mixed(uint64_t x)
     return x ^ x >> 31;
 }
 
+static uint32_t shuffled(uint32_t x)
+{
+    x = (x ^ x >> 16) * 0x85ebca6bu;
+    x = (x ^ x >> 13) * 0xc2b2ae35u;
+    return x ^ x >> 16;
+}
+
+static uint32_t block_seed(uint64_t seed, size_t block)
+{
+    const uint64_t key = mixed(seed);
+    return shuffled(shuffled((uint32_t)(key + block)) ^ (uint32_t)(key >> 32));
+}
+
 static void start(sw__chance *c, uint64_t seed, size_t block)
 {
     _Static_assert(sizeof c->state >= 3 * sizeof(unsigned long),
                    "the generator's state");
     c->rng.type = gsl_rng_taus2;
     c->rng.state = c->state;
-    gsl_rng_set(&c->rng,
-                (unsigned long)(mixed(mixed(seed) + block) & 0xffffffffu));
+    gsl_rng_set(&c->rng, block_seed(seed, block));
 }
 
 typedef struct {
@@ -92,6 +107,7 @@ int sw__trials(size_t trials, uint64_t seed, int threads, sw__trial_block block,
     job j = {trials, (trials + BLOCK - 1) / BLOCK, seed, block, with, 0, 0, 0};
     pthread_t helper[THREADS_MOST];
     int helpers = 0, stopped = 0;
+    double told = 0;
     while (helpers < threads - 1 && helpers < THREADS_MOST &&
            (size_t)helpers + 1 < j.blocks &&
            pthread_create(&helper[helpers], NULL, work, &j) == 0)
@@ -99,13 +115,15 @@ int sw__trials(size_t trials, uint64_t seed, int threads, sw__trial_block block,
     while (!stopped && do_next(&j)) {
         if (!progress)
             continue;
-        stopped = progress((double)atomic_load(&j.done) / (double)j.blocks,
-                           progress_with);
+        told = (double)atomic_load(&j.done) / (double)j.blocks;
+        stopped = progress(told, progress_with);
         if (stopped)
             atomic_store(&j.stop, 1);
     }
     for (int i = 0; i < helpers; i++)
         pthread_join(helper[i], NULL);
+    if (progress && !stopped && told < 1) /* a helper had the last block */
+        stopped = progress(1, progress_with);
     return stopped;
 }
 
@@ -114,7 +132,7 @@ double sw__quantile(double *value, size_t n, double p)
     const double place = p * (double)(n - 1);
     const size_t k = (size_t)place;
     const double low = gsl_stats_select(value, 1, n, k);
-    if (k + 1 >= n)
+    if (k + 1 >= n || place <= (double)k)
         return low;
     double high = INFINITY; /* select leaves what is larger behind k */
     for (size_t i = k + 1; i < n; i++)
