@@ -32,6 +32,9 @@ C_TESTS = \
 	tests/fastener/test_torque \
 	tests/fastener/test_chart \
 	tests/fastener/test_tool \
+	tests/fastener/test_method \
+	tests/fastener/test_spread \
+	tests/fastener/test_window \
 	tests/clamp/test_seat \
 	tests/clamp/test_strap \
 	tests/clamp/test_ask \
@@ -93,6 +96,15 @@ tests_fastener_test_chart_LDADD = $(TEST_LIBS)
 tests_fastener_test_tool_SOURCES = tests/fastener/test_tool.c
 tests_fastener_test_tool_CPPFLAGS = $(TEST_CPPFLAGS)
 tests_fastener_test_tool_LDADD = $(TEST_LIBS)
+tests_fastener_test_method_SOURCES = tests/fastener/test_method.c
+tests_fastener_test_method_CPPFLAGS = $(TEST_CPPFLAGS)
+tests_fastener_test_method_LDADD = $(TEST_LIBS)
+tests_fastener_test_spread_SOURCES = tests/fastener/test_spread.c
+tests_fastener_test_spread_CPPFLAGS = $(TEST_CPPFLAGS)
+tests_fastener_test_spread_LDADD = $(TEST_LIBS)
+tests_fastener_test_window_SOURCES = tests/fastener/test_window.c
+tests_fastener_test_window_CPPFLAGS = $(TEST_CPPFLAGS)
+tests_fastener_test_window_LDADD = $(TEST_LIBS)
 tests_clamp_test_strap_SOURCES = tests/clamp/test_strap.c
 tests_clamp_test_strap_CPPFLAGS = $(TEST_CPPFLAGS)
 tests_clamp_test_strap_LDADD = $(TEST_LIBS)
@@ -136,6 +148,7 @@ EXTRA_DIST += \
 	tests/values.h \
 	tests/base/units_list.h \
 	tests/clamp/strap_question.h \
+	tests/fastener/spread_question.h \
 	tests/exported-symbols.txt \
 	tests/header.sh \
 	tests/readme.sh \

@@ -79,6 +79,11 @@ SW_API SW_NODISCARD sw_assumption sw_spread_assumed(const sw_spread_in *spread,
 /**
  * Spread of the preload, in closed form.
  *
+ * @param in      thread, torque or preload (the median), friction
+ * @param spread  how the tightening scatters
+ * @param err     error record, may be NULL; SW_ERR_NONE where the prevailing
+ *                torque leaves too little of what the tool gives
+ *
  * Example:
  * @code
  * sw_torque_in in;
@@ -107,7 +112,9 @@ typedef struct {
     double alpha;         /**< largest over smallest tension that one torque
                              gives; a torque exists where ratio >= alpha */
     double coverage;      /**< part of all tightenings that keep both limits */
-    double fitting_pct;   /**< the ± that would just fit the limits */
+    double fitting_pct;   /**< the ± of the preload, in all and at
+                               published_coverage, that would just fit the
+                               limits; SW_UNSET where none does */
     double torque_Nm;     /**< torque to aim at; SW_UNSET where there is none */
     double torque_low_Nm; /**< smallest torque that does */
     double torque_high_Nm; /**< largest torque that does */

@@ -140,8 +140,8 @@ SW_API int sw_status_count(void);
     X(SW_WARN_LUBRICATION_CONFLICT, 19, "lubrication_conflict",                \
       "handbooks disagree about this condition: measure your own K")           \
     X(SW_WARN_TABLE_FROM_MEMORY, 20, "table_from_memory",                      \
-      "a nut, hole, grade or friction value that entered was written from "    \
-      "memory or by common practice, without a source")                        \
+      "a nut, hole, grade, friction or scatter value that entered was "        \
+      "written from memory or by common practice, without a source")           \
     X(SW_WARN_UNUSED_INPUT, 21, "unused_input",                                \
       "a value was given that nothing here uses, such as a radius for a flat " \
       "nose or a lubrication beside a nut factor")                             \

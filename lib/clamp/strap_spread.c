@@ -140,7 +140,7 @@ static int prepare(const sw_strap_in *in, const sw_spread_in *spread,
         (lot->full.in.stud_to_toe_mm + lot->full.in.stud_to_heel_mm);
     lot->foot_open =
         (lot->full.in.assumed & sw__bit(SW_STRUCT_STRAP_IN, "foot")) != 0;
-    out->warnings = s.warnings;
+    out->warnings = s.warnings | sw__spread_warnings(scatter);
     out->coverage = scatter->coverage;
     sw__copy(out->method, sizeof out->method, scatter->method);
     out->scatter_pct =

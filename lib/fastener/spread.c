@@ -12,7 +12,9 @@
  *                  c: part of all tightenings that ±s encloses, two-sided;
  *                  z(c) = normal quantile at (1 + c)/2
  *   both           sigma^2 = (sigma_T T/(T - T0))^2 + sigma_K^2          (3)
- *                  exact without prevailing torque T0, else first order
+ *                  exact without prevailing torque T0, else first order:
+ *                  refused where T0 exceeds half of the torque's low end, from
+ *                  where on the low end would come out much too high
  *   ends           F exp(-z sigma), F exp(+z sigma), z at the wanted
  *                  coverage; alpha = exp(2 z sigma), s = tanh(z sigma)   (4)
  *   high end       tension F_high/A with the twist of the nominal torque: a
@@ -28,6 +30,8 @@
  */
 #include "fastener/spread.h"
 #include "fastener/torque.h"
+
+#include <strapwise/method.h>
 
 #include <gsl/gsl_cdf.h>
 
@@ -72,7 +76,28 @@ sw__sigmas sw__spread_sigmas(const sw_spread_in *full)
 
 double sw__spread_sigma(const sw__sigmas *s, double torque_Nm, double lost_Nm)
 {
-    return hypot(s->tool * torque_Nm / (torque_Nm - lost_Nm), s->factor);
+    return hypot(s->tool * (torque_Nm / (torque_Nm - lost_Nm)), s->factor);
+}
+
+uint64_t sw__spread_warnings(const sw_spread_in *full)
+{
+    return full->method[0] ? sw_method(full->method, NULL).warnings : 0;
+}
+
+double sw__spread_least(const sw__sigmas *s, double z, double lost_Nm)
+{
+    return s->tool > 0 ? 2 * lost_Nm * exp(z * s->tool) : 0;
+}
+
+static int check_lost(const sw__sigmas *s, double z, double torque_Nm,
+                      double lost_Nm, sw_error *err)
+{
+    if (torque_Nm >= sw__spread_least(s, z, lost_Nm))
+        return SW_OK;
+    return sw__fail(err, SW_ERR_NONE, "prevailing_torque_Nm",
+                    "prevailing_torque_Nm: takes more than half of the torque "
+                    "at the low end of the tool's scatter; how far the rest "
+                    "scatters is not known");
 }
 
 void sw__spread_judge(const sw_torque_out *t, double high_N, double *proof_use,
@@ -108,10 +133,14 @@ static int solve(const sw_torque_in *in, const sw_spread_in *spread,
     if (t.status)
         return t.status;
     const sw__sigmas s = sw__spread_sigmas(&scatter);
-    const double sigma =
-        sw__spread_sigma(&s, t.torque_Nm, full.prevailing_torque_Nm);
-    const double width = sw__spread_z(scatter.coverage) * sigma;
-    out->warnings = t.warnings;
+    const double z = sw__spread_z(scatter.coverage);
+    const double lost = full.prevailing_torque_Nm;
+    status = check_lost(&s, z, t.torque_Nm, lost, err);
+    if (status)
+        return status;
+    const double sigma = sw__spread_sigma(&s, t.torque_Nm, lost);
+    const double width = z * sigma;
+    out->warnings = t.warnings | sw__spread_warnings(&scatter);
     sw__copy(out->method, sizeof out->method, scatter.method);
     out->torque_Nm = t.torque_Nm;
     out->preload_N = t.preload_N;

@@ -35,6 +35,12 @@ sw__sigmas sw__spread_sigmas(const sw_spread_in *full);
  * stretch anything. Equation (3). */
 double sw__spread_sigma(const sw__sigmas *s, double torque_Nm, double lost_Nm);
 
+/* What the method behind an open question is worth. */
+uint64_t sw__spread_warnings(const sw_spread_in *full);
+
+/* Least torque at which equation (3) holds. */
+double sw__spread_least(const sw__sigmas *s, double z, double lost_Nm);
+
 /* Half the width of the part `coverage` of the normal distribution. */
 double sw__spread_z(double coverage);
 

@@ -14,8 +14,16 @@
  *
  *   T = T0 + K d sqrt(F_hold F_flat)                                     (2)
  *
- * The ± that would just fit is (r - 1)/(r + 1) with r = F_flat/F_hold. With a
- * prevailing torque T0 alpha hangs on the torque a little; it is taken at (2).
+ * The ± that would just fit is (r - 1)/(r + 1) with r = F_flat/F_hold, at the
+ * coverage asked for. It is told at the coverage at which a ± is published, as
+ * tanh(z_p/z_c ln(r)/2), so that it can be compared with that of a method.
+ *
+ * With a prevailing torque T0 alpha falls a little with the torque. (1) is
+ * judged at (2): where that one does not fit, no other does. The smallest and
+ * the largest torque take alpha at their own,
+ *
+ *   F = F_hold sqrt(alpha(F)), F = F_flat/sqrt(alpha(F))                 (3)
+ *
  * Source: follows from the definition of alpha in VDI 2230-1.
  */
 #include "fastener/window.h"
@@ -75,6 +83,23 @@ static void add_rounded(sw__line *line, double value)
     sw__line_add(line, text);
 }
 
+/* Three digits of both, or as many as tell them apart. */
+static void add_compared(sw__line *line, double ratio, double alpha)
+{
+    enum { DIGITS_MOST = 9 };
+    char limits[40], spread[40];
+    for (int digits = 3; digits <= DIGITS_MOST; digits++) {
+        sw_format(ratio, digits, limits, sizeof limits);
+        sw_format(alpha, digits, spread, sizeof spread);
+        if (strcmp(limits, spread) != 0)
+            break;
+    }
+    sw__line_add(line, " limits are ");
+    sw__line_add(line, limits);
+    sw__line_add(line, " apart, one torque spreads the force by ");
+    sw__line_add(line, spread);
+}
+
 static void say(sw_window_out *out)
 {
     sw__line line = sw__line_start(out->sentence, sizeof out->sentence);
@@ -89,10 +114,7 @@ static void say(sw_window_out *out)
     } else {
         sw__line_add(&line, "No torque works: the");
     }
-    sw__line_add(&line, " limits are ");
-    add_rounded(&line, out->ratio);
-    sw__line_add(&line, " apart, one torque spreads the force by ");
-    add_rounded(&line, out->alpha);
+    add_compared(&line, out->ratio, out->alpha);
     if (fits) {
         sw__line_add(&line, ".");
         return;
@@ -102,17 +124,55 @@ static void say(sw_window_out *out)
         return;
     }
     sw__line_add(&line, "; a way of tightening with +-");
-    add_rounded(&line, floor(10 * out->fitting_pct) / 10);
+    add_rounded(&line, floor(10 * out->fitting_pct + 1e-9) / 10);
     sw__line_add(&line, " % or better would fit, or limits farther apart.");
 }
 
-/* sw_torque() at one preload. */
-static sw_torque_out torque_for(const sw_torque_in *in, double preload_N,
-                                sw_error *err)
+/* What stands behind the spread of one nut, at any torque. */
+typedef struct {
+    sw__sigmas sigmas;
+    double z, published_z;
+    double lost_Nm;  /* prevailing torque */
+    double Nm_per_N; /* of the rest */
+} law;
+
+static int open_law(const sw_torque_in *in, const sw_spread_in *spread,
+                    const sw_spread_out *middle, law *w, sw_error *err)
 {
-    sw_torque_in q = *in;
-    q.preload_N = preload_N;
-    return sw_torque(&q, err);
+    sw_torque_in nut = *in;
+    sw_spread_in full = *spread;
+    int status = sw_torque_resolve(&nut, err);
+    if (!status)
+        status = sw__spread_open(&full, sw__lubrication_used(&nut), err);
+    if (status)
+        return status;
+    w->sigmas = sw__spread_sigmas(&full);
+    w->z = sw__spread_z(full.coverage);
+    w->published_z = sw__spread_z(full.published_coverage);
+    w->lost_Nm = nut.prevailing_torque_Nm;
+    w->Nm_per_N = (middle->torque_Nm - w->lost_Nm) / middle->preload_N;
+    return SW_OK;
+}
+
+static double torque_of(const law *w, double preload_N)
+{
+    return w->lost_Nm + w->Nm_per_N * preload_N;
+}
+
+/* Equation (3), the side by its sign: the torque whose end is at the limit, by
+ * bisection between the limit, which is too near, and a preload that fits. */
+static double torque_at_limit(const law *w, double limit_N, double fits_N,
+                              int side)
+{
+    enum { HALVINGS = 64 };
+    double near = log(limit_N), fits = log(fits_N);
+    for (int i = 0; i < HALVINGS; i++) {
+        const double x = near + (fits - near) / 2;
+        const double sigma =
+            sw__spread_sigma(&w->sigmas, torque_of(w, exp(x)), w->lost_Nm);
+        *(side * (x - log(limit_N)) < w->z * sigma ? &near : &fits) = x;
+    }
+    return torque_of(w, exp(fits));
 }
 
 int sw__window_between(const sw_torque_in *in, const sw_spread_in *spread,
@@ -128,10 +188,16 @@ int sw__window_between(const sw_torque_in *in, const sw_spread_in *spread,
     const sw_spread_out s = sw_spread(&q, spread, err);
     if (s.status)
         return s.status;
+    law w;
+    status = open_law(&q, spread, &s, &w, err);
+    if (status)
+        return status;
     out->hold_preload_N = hold_preload_N;
     out->flat_preload_N = flat_preload_N;
     out->ratio = flat_preload_N / hold_preload_N;
-    out->fitting_pct = 100 * (out->ratio - 1) / (out->ratio + 1);
+    out->fitting_pct =
+        out->ratio < 1 ? SW_UNSET
+                       : 100 * tanh(w.published_z / w.z * log(out->ratio) / 2);
     out->alpha = s.alpha;
     out->coverage = s.coverage;
     out->warnings |= s.warnings;
@@ -145,15 +211,12 @@ int sw__window_between(const sw_torque_in *in, const sw_spread_in *spread,
         say(out);
         return SW_OK;
     }
-    const double root = sqrt(s.alpha);
-    const sw_torque_out low = torque_for(&q, hold_preload_N * root, err);
-    const sw_torque_out high = torque_for(&q, flat_preload_N / root, err);
-    if (low.status || high.status)
-        return low.status ? low.status : high.status;
     out->verdict = SW_VERDICT_FITS;
     out->torque_Nm = s.torque_Nm;
-    out->torque_low_Nm = low.torque_Nm;
-    out->torque_high_Nm = high.torque_Nm;
+    out->torque_low_Nm =
+        fmax(torque_at_limit(&w, hold_preload_N, s.preload_N, 1),
+             sw__spread_least(&w.sigmas, w.z, w.lost_Nm));
+    out->torque_high_Nm = torque_at_limit(&w, flat_preload_N, s.preload_N, -1);
     out->preload_N = s.preload_N;
     out->preload_low_N = s.preload_low_N;
     out->preload_high_N = s.preload_high_N;
