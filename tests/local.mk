@@ -38,7 +38,9 @@ C_TESTS = \
 	tests/clamp/test_seat \
 	tests/clamp/test_strap \
 	tests/clamp/test_ask \
-	tests/clamp/test_matters
+	tests/clamp/test_matters \
+	tests/clamp/test_strap_spread \
+	tests/clamp/test_strap_window
 
 if HAVE_CHECK
 check_PROGRAMS += $(C_TESTS)
@@ -114,6 +116,12 @@ tests_clamp_test_ask_LDADD = $(TEST_LIBS)
 tests_clamp_test_matters_SOURCES = tests/clamp/test_matters.c
 tests_clamp_test_matters_CPPFLAGS = $(TEST_CPPFLAGS)
 tests_clamp_test_matters_LDADD = $(TEST_LIBS)
+tests_clamp_test_strap_spread_SOURCES = tests/clamp/test_strap_spread.c
+tests_clamp_test_strap_spread_CPPFLAGS = $(TEST_CPPFLAGS) $(GSL_CFLAGS)
+tests_clamp_test_strap_spread_LDADD = $(TEST_LIBS) $(GSL_LIBS)
+tests_clamp_test_strap_window_SOURCES = tests/clamp/test_strap_window.c
+tests_clamp_test_strap_window_CPPFLAGS = $(TEST_CPPFLAGS) $(GSL_CFLAGS)
+tests_clamp_test_strap_window_LDADD = $(TEST_LIBS) $(GSL_LIBS)
 
 tests_base_test_status_SOURCES = tests/base/test_status.c
 tests_base_test_status_CPPFLAGS = \
@@ -148,6 +156,7 @@ EXTRA_DIST += \
 	tests/values.h \
 	tests/base/units_list.h \
 	tests/clamp/strap_question.h \
+	tests/clamp/strap_spread_question.h \
 	tests/fastener/spread_question.h \
 	tests/exported-symbols.txt \
 	tests/header.sh \
