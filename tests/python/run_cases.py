@@ -18,7 +18,7 @@ UNSET = -sys.float_info.max
 WORDS = {"nan": float("nan"), "inf": float("inf"), "-inf": float("-inf"),
          "unset": UNSET}
 FIELD_ARGUMENTS = ("designation", "text", "kind", "grade", "lubrication",
-                   "tool")
+                   "tool", "method")
 
 
 class Malformed(Exception):
@@ -32,10 +32,11 @@ def number(text):
 class Arguments:
     """What functions take beside a struct: absent texts are None, absent
     numbers are open."""
-    designation = text = kind = grade = lubrication = None
+    designation = text = kind = grade = lubrication = method = None
     nominal_mm = side_pull_N = toe_error_pct = UNSET
-    vial_mm_per_m = toe_force_N = UNSET
+    vial_mm_per_m = toe_force_N = hold_N = flat_N = UNSET
     basis = 0
+    spread = None
 
 
 def quantity(g):
@@ -66,8 +67,19 @@ TOPICS = {
     "strap_torque": (strapwise.StrapIn, ("toe_force_N",),
                      lambda q, g: strapwise.strap_torque(q, g.toe_force_N)),
     "tool": (strapwise.ToolIn, (), lambda q, g: strapwise.tool(q)),
+    "method": (None, ("method",), lambda q, g: strapwise.method(g.method)),
+    "spread": (strapwise.TorqueIn, (),
+               lambda q, g: strapwise.spread(q, g.spread)),
+    "window": (strapwise.TorqueIn, ("hold_N", "flat_N"),
+               lambda q, g: strapwise.window(q, g.spread, g.hold_N, g.flat_N)),
+    "strap_spread": (strapwise.StrapIn, (),
+                     lambda q, g: strapwise.strap_spread(q, g.spread)),
+    "strap_window": (strapwise.StrapIn, ("hold_N", "flat_N"),
+                     lambda q, g: strapwise.strap_window(
+                         q, g.spread, g.hold_N, g.flat_N)),
     "quantity": (None, ("text", "kind"), lambda q, g: quantity(g)),
 }
+SPREAD_BESIDE = ("spread", "window", "strap_spread", "strap_window")
 
 
 def take(question, arguments, allowed, part):
@@ -76,11 +88,13 @@ def take(question, arguments, allowed, part):
     if not equals:
         raise Malformed("%r is not name=value" % part)
     into = arguments if name in allowed else question
+    if arguments.spread and into is question and not hasattr(into, name):
+        into = arguments.spread
     if into is None or not hasattr(into, name):
         raise Malformed("%r names no input of this topic" % part)
     if name in FIELD_ARGUMENTS or name == "thread":
         value = text
-    elif name == "basis" or question is not None and is_word(question, name):
+    elif name == "basis" or into is not arguments and is_word(into, name):
         try:
             value = int(number(text))
         except strapwise.Error:
@@ -170,6 +184,8 @@ def run_case(parts):
     wants_error = expected[0].startswith("!")
     arguments = Arguments()
     question = make() if make else None
+    if parts[0] in SPREAD_BESIDE:
+        arguments.spread = strapwise.SpreadIn()
     for part in parts[1:middle]:
         take(question, arguments, allowed, part)
     try:
