@@ -18,6 +18,7 @@ libstrapwise_la_SOURCES = \
 	lib/base/number.h lib/base/number.c \
 	lib/base/units.c \
 	lib/base/root.h lib/base/root.c \
+	lib/base/settle.h \
 	lib/base/trials.h lib/base/trials.c \
 	lib/base/utf8.h lib/base/utf8.c \
 	lib/base/csv.h lib/base/csv_reader.h lib/base/csv_fault.c \

@@ -35,6 +35,11 @@ struct sw__chance {
 
 double sw__uniform(sw__chance *c) { return gsl_rng_uniform(&c->rng); }
 
+unsigned sw__coins(sw__chance *c)
+{
+    return (unsigned)(gsl_rng_get(&c->rng) >> 16);
+}
+
 double sw__normal(sw__chance *c)
 {
     return gsl_ran_gaussian_ziggurat(&c->rng, 1);
@@ -127,15 +132,29 @@ int sw__trials(size_t trials, uint64_t seed, int threads, sw__trial_block block,
     return stopped;
 }
 
-double sw__quantile(double *value, size_t n, double p)
+/* The value at a place (0 .. n - 1, not always whole) in the order of all, which
+ * lies in this part: what is smaller stands before it, what is larger behind. */
+static double at_place(double *value, size_t first, size_t end, double place)
 {
-    const double place = p * (double)(n - 1);
     const size_t k = (size_t)place;
-    const double low = gsl_stats_select(value, 1, n, k);
-    if (k + 1 >= n || place <= (double)k)
+    const double low =
+        gsl_stats_select(value + first, 1, end - first, k - first);
+    if (k + 1 >= end || place <= (double)k)
         return low;
-    double high = INFINITY; /* select leaves what is larger behind k */
-    for (size_t i = k + 1; i < n; i++)
-        high = fmin(high, value[i]);
+    double high = value[k + 1]; /* select leaves what is larger behind k */
+    for (size_t i = k + 2; i < end; i++)
+        high = value[i] < high ? value[i] : high;
     return low + (place - (double)k) * (high - low);
+}
+
+void sw__quantiles(double *value, size_t n, const double p[3], double q[3])
+{
+    double place[3];
+    for (int i = 0; i < 3; i++)
+        place[i] = p[i] * (double)(n - 1);
+    q[1] = at_place(value, 0, n, place[1]);
+    const size_t middle = (size_t)place[1];
+    q[0] = at_place(value, 0, place[0] < (double)middle ? middle + 1 : n,
+                    place[0]);
+    q[2] = at_place(value, middle, n, place[2]);
 }

@@ -9,6 +9,7 @@
 typedef struct sw__chance sw__chance;
 
 double sw__uniform(sw__chance *c); /* [0, 1) */
+unsigned sw__coins(sw__chance *c); /* 16 even bits */
 double sw__normal(sw__chance *c);  /* mean 0, deviation 1 */
 
 /* Does the trials first .. first + count - 1. Runs in any thread, so it only
@@ -23,8 +24,8 @@ int sw__trials(size_t trials, uint64_t seed, int threads, sw__trial_block block,
                void *with, int (*progress)(double done, void *with),
                void *progress_with);
 
-/* Quantile p of n values, which are put in another order: between the order
- * statistics around 1 + (n - 1) p, linearly. n >= 1. */
-double sw__quantile(double *value, size_t n, double p);
+/* Quantiles at p, p ascending, of n values, which are put in another order:
+ * between the order statistics around 1 + (n - 1) p, linearly. n >= 1. */
+void sw__quantiles(double *value, size_t n, const double p[3], double q[3]);
 
 #endif

@@ -46,22 +46,23 @@
  */
 #include "clamp/seat.h"
 
+#include "base/settle.h"
+
 /* (u - T)/(u - 2T) with T = tanh(u/2); the difference below cancels for small
  * u: u - 2T = u^3/12 (1 - u^2/10 ...). */
-static double stick_ratio(double u)
+static double stick_ratio(double u, double T)
 {
     const double small = 0.02; /* next term of the series: u^4/500 relative */
     if (u < small)
         return 6 / (u * u) * (1 + 11 * u * u / 60);
-    const double T = tanh(u / 2);
     return (u - T) / (u - 2 * T);
 }
 
 /* u - tanh u, without cancellation for small u */
-static double tanh_lag(double u)
+static double tanh_lag(double u, double tanh_u)
 {
     const double small = 0.02;
-    return u < small ? u * u * u / 3 * (1 - 0.4 * u * u) : u - tanh(u);
+    return u < small ? u * u * u / 3 * (1 - 0.4 * u * u) : u - tanh_u;
 }
 
 sw__beam sw__beam_of(double F, double EI, double length)
@@ -69,17 +70,17 @@ sw__beam sw__beam_of(double F, double EI, double length)
     sw__beam b;
     b.k = sqrt(F / EI);
     b.u = b.k * length;
-    b.tanh_u = tanh(b.u);
-    b.sinh_u = sinh(b.u);
-    b.cosh_u = cosh(b.u);
-    b.stick = stick_ratio(b.u);
-    b.lag = tanh_lag(b.u);
+    /* all from one e^u - 1, which is exact for small u too; of a longer stud
+     * only the end bends, and none of these changes any more */
+    const double longest = 300, m = expm1(fmin(b.u, longest));
+    const double half = m / (m + 2); /* tanh(u/2) */
+    b.sinh_u = (m + m / (m + 1)) / 2;
+    b.cosh_u = 1 + m / (m + 1) * m / 2;
+    b.tanh_u = 2 * half / (1 + half * half);
+    b.stick = stick_ratio(b.u, half);
+    b.lag = tanh_lag(b.u, b.tanh_u);
     return b;
 }
-
-/* alpha matters by its square and the lean by its product with alpha, so each
- * pass takes the error down by some hundred times */
-#define RIM_PASSES 8
 
 /* Moment of a nut turned by alpha that bears on its edge. */
 static double rim_moment(const sw__stud *s, double alpha, double lean)
@@ -90,55 +91,71 @@ static double rim_moment(const sw__stud *s, double alpha, double lean)
 /* How far the tip must turn to lie flat. */
 static double flat_turn(const sw__stud *s) { return fmax(0, s->phi - s->play); }
 
+/* What sticks of the lean, for a nut on its edge: (5), (7). */
+static double rim_stick(const sw__stud *s, const sw__beam *b, double M_nut)
+{
+    const double arm =
+        s->rocking ? 1 / s->length : b->k * (1 - 1 / b->cosh_u) / b->lag;
+    return s->phi + M_nut / s->F * arm;
+}
+
+/* How far that moment and lean turn the tip: (1), (3). */
+static double tip_turn(const sw__stud *s, const sw__beam *b,
+                       const sw__seat *seat)
+{
+    const double bent = seat->M_nut / (s->EI * b->k);
+    return s->rocking
+               ? seat->lean + bent / b->tanh_u
+               : seat->lean + b->tanh_u * (bent - seat->lean / b->sinh_u);
+}
+
+/* On the edge the moment hangs on the tip's turn, by its square, and on the
+ * lean by its product with it. */
+static void press_rim(const sw__stud *s, const sw__beam *b, sw__seat *seat)
+{
+    enum { PASSES = 60 };
+    const double settled = 1e-15;
+    sw__settling settling = {0, 0, 0};
+    double alpha = s->phi - s->play, change = INFINITY;
+    seat->on_rim = 1;
+    for (int i = 0; i < PASSES && fabs(change) > settled; i++) {
+        seat->M_nut = rim_moment(s, alpha, seat->lean);
+        seat->lean = s->phi - fmin(s->most, rim_stick(s, b, seat->M_nut));
+        change = tip_turn(s, b, seat) - alpha;
+        alpha += sw__settle(&settling, alpha, change);
+    }
+    seat->lift = s->rim * (cos(alpha) * tan(s->phi) - sin(alpha));
+}
+
 static void conform_held(const sw__stud *s, const sw__beam *b, sw__seat *seat)
 {
-    const double EIk = s->EI * b->k, most = atan(s->slip);
-    double rho = fmin(most, s->phi + flat_turn(s) * (b->stick - 1));
+    const double EIk = s->EI * b->k;
+    const double rho = fmin(s->most, s->phi + flat_turn(s) * (b->stick - 1));
     seat->lean = s->phi - rho;
     seat->M_nut = EIk * ((s->phi - s->play - seat->lean) / b->tanh_u +
                          seat->lean / b->sinh_u);
     if (seat->M_nut < 0)
         seat->M_nut = 0;
-    double alpha = s->phi - s->play;
-    if (seat->M_nut > rim_moment(s, alpha, seat->lean)) {
-        seat->on_rim = 1;
-        for (int i = 0; i < RIM_PASSES; i++) {
-            seat->M_nut = rim_moment(s, alpha, seat->lean);
-            rho = fmin(most, s->phi + seat->M_nut / s->F * b->k *
-                                          (1 - 1 / b->cosh_u) / b->lag);
-            seat->lean = s->phi - rho;
-            alpha = seat->lean + b->tanh_u * (seat->M_nut / EIk -
-                                              seat->lean / b->sinh_u); /* (1) */
-        }
-        seat->lift = s->rim * (cos(alpha) * tan(s->phi) - sin(alpha));
-    }
+    if (seat->M_nut > rim_moment(s, s->phi - s->play, seat->lean))
+        press_rim(s, b, seat);
     seat->M_foot = seat->M_nut / b->cosh_u + EIk * seat->lean * b->tanh_u;
 }
 
 static void conform_rocking(const sw__stud *s, const sw__beam *b,
                             sw__seat *seat)
 {
-    const double EIk = s->EI * b->k, most = atan(s->slip);
     seat->lean =
-        s->phi - fmin(most, s->phi + flat_turn(s) * (b->u / b->lag - 1));
-    seat->M_nut = fmax(0, EIk * (s->phi - s->play - seat->lean) * b->tanh_u);
-    double alpha = s->phi - s->play;
-    if (seat->M_nut > rim_moment(s, alpha, seat->lean)) {
-        seat->on_rim = 1;
-        for (int i = 0; i < RIM_PASSES; i++) {
-            seat->M_nut = rim_moment(s, alpha, seat->lean);
-            seat->lean =
-                s->phi - fmin(most, s->phi + seat->M_nut / (s->F * s->length));
-            alpha = seat->lean + seat->M_nut / (EIk * b->tanh_u); /* (3) */
-        }
-        seat->lift = s->rim * (cos(alpha) * tan(s->phi) - sin(alpha));
-    }
+        s->phi - fmin(s->most, s->phi + flat_turn(s) * (b->u / b->lag - 1));
+    seat->M_nut =
+        fmax(0, s->EI * b->k * (s->phi - s->play - seat->lean) * b->tanh_u);
+    if (seat->M_nut > rim_moment(s, s->phi - s->play, seat->lean))
+        press_rim(s, b, seat);
     seat->M_foot = 0;
 }
 
 sw__seat sw__seat_press(const sw__stud *s, const sw__beam *b)
 {
-    sw__seat seat = {0, 0, 0, 0, 0, 0, 0, 0};
+    sw__seat seat = {0, 0, 0, 0, 0, 0, 0, 0, 0};
     if (s->phi <= 0)
         return seat;
     if (s->rocking)
@@ -146,7 +163,8 @@ sw__seat sw__seat_press(const sw__stud *s, const sw__beam *b)
     else
         conform_held(s, b, &seat);
     seat.offset = seat.M_nut / s->F;
-    seat.arm = s->length * tan(seat.lean) - seat.M_foot / s->F;
+    seat.tan_lean = tan(seat.lean);
+    seat.arm = s->length * seat.tan_lean - seat.M_foot / s->F;
     seat.travel = seat.arm + seat.offset;
     return seat;
 }

@@ -21,13 +21,14 @@ typedef struct {
     double length; /* foot to nut face, mm */
     double rim;    /* where a tilted nut bears, mm from the axis */
     double phi;    /* lean of the seat, rad, >= 0 */
-    double slip;   /* largest friction along the slope, >= 0 */
+    double most;   /* friction angle along the slope, atan(slip), rad */
     double play;   /* lean that the thread takes up, rad */
     int rocking;   /* foot free to rotate */
 } sw__stud;
 
 typedef struct {
-    double lean;  /* of the seat's force from vertical, toward the low end */
+    double lean; /* of the seat's force from vertical, toward the low end */
+    double tan_lean;
     double M_nut; /* bending moment at the nut, N mm */
     double M_foot;
     double offset; /* of the force from the nut's axis, toward the high side */

@@ -135,10 +135,10 @@ static void set_strength(const sw__strap_full *full,
         in->strap == SW_STRAP_RIGID
             ? 0
             : g->F * g->a * g->a * g->b * g->b / (3 * g->EI_strap * g->L);
-    const double upright = t / cos(g->theta);
+    const double upright = t / g->cos_theta;
     out->top_mm =
         fmax(in->heel_height_mm + g->y_seat + full->above_strap_mm,
-             in->heel_height_mm + upright + fmax(0, -g->L * tan(g->theta)));
+             in->heel_height_mm + upright + fmax(0, -g->L * g->tan_theta));
     out->edge_lift_mm = 0;
     if (in->nose == SW_NOSE_FLAT && in->strap != SW_STRAP_RIGID)
         out->edge_lift_mm = g->L * sw__strap_toe_slope(g);

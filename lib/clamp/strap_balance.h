@@ -12,7 +12,9 @@
 
 /* The strap in numbers. Lengths mm, angles rad, forces N. */
 typedef struct {
-    double F, theta, a, b, L;     /* a, b: contacts as they bear */
+    double F, a, b, L; /* a, b: contacts as they bear */
+    double theta, tan_theta, cos_theta;
+    double toe_edge, heel_edge;   /* tilts where a land changes its edge */
     double y_seat, y_toe;         /* over the heel contact */
     double t, EI_strap, EA_strap; /* strap */
     double EI_stud, length, rim;  /* stud and nut */

@@ -17,8 +17,9 @@
  * (3) is no knowledge of how often: nobody counted. It says what the spread
  * would be if all of the band were equally likely.
  *
- * The number of draws is the same for every strap, so that two straps drawn
- * from one seed have their luck in common and differ by the strap alone.
+ * The number of draws hangs on how a tightening scatters, not on the strap: two
+ * straps drawn from one seed have their luck in common and differ by the strap
+ * alone.
  */
 #include "clamp/strap_draw.h"
 
@@ -26,27 +27,30 @@
 #include "clamp/strap_geometry.h"
 
 typedef struct {
-    double x, y, h;                             /* normal */
-    double slip, play, load, place, heel, firm; /* even, 0 .. 1 */
-    double foot, slope, toe_flip, heel_flip;
+    double x, y, h;                       /* normal */
+    double slip, play, load, place, heel; /* even, 0 .. 1 */
+    int foot, slope, firm, toe_flip, heel_flip;
 } luck;
 
-static luck draw(sw__chance *c)
+static luck draw(const sw__strap_lot *lot, sw__chance *c)
 {
-    luck l;
-    l.x = sw__normal(c);
+    luck l = {0};
+    l.x = lot->sigmas.apart ? sw__normal(c) : 0;
     l.y = sw__normal(c);
+    if (!lot->all)
+        return l;
     l.h = sw__normal(c);
     l.slip = sw__uniform(c);
     l.play = sw__uniform(c);
     l.load = sw__uniform(c);
     l.place = sw__uniform(c);
     l.heel = sw__uniform(c);
-    l.firm = sw__uniform(c);
-    l.foot = sw__uniform(c);
-    l.slope = sw__uniform(c);
-    l.toe_flip = sw__uniform(c);
-    l.heel_flip = sw__uniform(c);
+    const unsigned coins = sw__coins(c);
+    l.foot = coins & 1;
+    l.slope = coins >> 1 & 1;
+    l.firm = coins >> 2 & 1;
+    l.toe_flip = coins >> 3 & 1;
+    l.heel_flip = coins >> 4 & 1;
     return l;
 }
 
@@ -55,7 +59,8 @@ static double preload(const sw__strap_lot *lot, const luck *l)
 {
     const double T = lot->full.torque.torque_Nm;
     const double T0 = lot->full.in.prevailing_torque_Nm;
-    const double turning = T * exp(lot->sigmas.tool * l->x) - T0;
+    const double tool = lot->sigmas.tool;
+    const double turning = T * (lot->sigmas.apart ? exp(tool * l->x) : 1) - T0;
     return lot->full.torque.preload_N * fmax(0, turning) / (T - T0) *
            exp(-lot->sigmas.factor * l->y);
 }
@@ -76,37 +81,37 @@ static sw__strap_choice choice(const sw__strap_lot *lot, const luck *l)
         c.heel_share = l->heel;
     else
         c.mu_heel = l->heel * fmax(in->mu_heel_high, in->mu_heel);
-    c.firm = in->heel == SW_HEEL_SCREW && !c.rigid && l->firm < 0.5;
+    c.firm = in->heel == SW_HEEL_SCREW && !c.rigid && l->firm;
     if (lot->foot_open)
-        c.rocking = l->foot < 0.5;
-    c.slope = !c.rigid && l->slope < 0.5;
+        c.rocking = l->foot;
+    c.slope = !c.rigid && l->slope;
     return c;
 }
 
-sw__strap_drawn sw__strap_draw(const sw__strap_lot *lot,
-                               sw__strap_full *scratch, sw__chance *chance)
+sw__strap_drawn sw__strap_draw(const sw__strap_lot *lot, sw__chance *chance)
 {
-    const luck l = draw(chance);
+    const sw_strap_in *in = &lot->full.in;
+    const luck l = draw(lot, chance);
     sw__strap_drawn d = {0, 0, 0, 0, 0, 0};
-    sw__strap_choice c = lot->nominal;
     d.preload = preload(lot, &l);
     if (!(d.preload > 0)) /* the nut turned without pressing: no force */
         return d;
-    scratch->torque.preload_N = d.preload;
-    if (lot->all) {
-        c = choice(lot, &l);
-        scratch->in.tilt_deg = SW__DEG(
-            atan(tan(SW__RAD(lot->full.in.tilt_deg)) + lot->slope_sigma * l.h));
+    const double slope = lot->slope + (lot->all ? lot->slope_sigma * l.h : 0);
+    sw__strap_geometry g = lot->laid;
+    sw__strap_load(&g, in, d.preload, atan(slope), slope);
+    const sw__strap_geometry loaded = g;
+    sw__strap_bear(&g, in, 0, 0);
+    const int toe = lot->all && g.toe_near && l.toe_flip;
+    const int heel = lot->all && g.heel_near && l.heel_flip;
+    if (toe || heel) {
+        g = loaded;
+        sw__strap_bear(&g, in, toe, heel);
     }
-    sw__strap_geometry g = sw__strap_place(scratch, 0, 0);
-    const int toe = lot->all && g.toe_near && l.toe_flip < 0.5;
-    const int heel = lot->all && g.heel_near && l.heel_flip < 0.5;
-    if (toe || heel)
-        g = sw__strap_place(scratch, toe, heel);
     if (!(g.a > 0)) {
         d.failed = 1;
         return d;
     }
+    const sw__strap_choice c = lot->all ? choice(lot, &l) : lot->nominal;
     const sw__strap_forces f = sw__strap_balance(&g, &c);
     d.toe = f.N_toe;
     d.pull = f.S;

@@ -9,7 +9,9 @@
 
 /* A strap ready to be drawn again and again. */
 typedef struct {
-    sw__strap_full full; /* nominal */
+    sw__strap_full full;     /* nominal */
+    sw__strap_geometry laid; /* without tension and tilt */
+    double slope;            /* tan(tilt), nominal */
     sw__strap_choice nominal;
     sw__sigmas sigmas;
     double slope_sigma; /* of tan(tilt), from the heights */
@@ -23,9 +25,7 @@ typedef struct {
     int failed, slides, walks;
 } sw__strap_drawn;
 
-/* Draws one strap. `scratch` is a copy of the lot's `full` that belongs to
- * this thread. */
-sw__strap_drawn sw__strap_draw(const sw__strap_lot *lot,
-                               sw__strap_full *scratch, sw__chance *c);
+/* Draws one strap. */
+sw__strap_drawn sw__strap_draw(const sw__strap_lot *lot, sw__chance *c);
 
 #endif

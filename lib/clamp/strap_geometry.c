@@ -28,7 +28,7 @@ static void place_toe(const sw_strap_in *in, double edge, int flip,
 {
     g->toe_bears = SW_BEARS_NOSE;
     if (in->nose == SW_NOSE_ROUND)
-        g->a += in->nose_radius_mm * sin(g->theta);
+        g->a += in->nose_radius_mm * g->tan_theta * g->cos_theta;
     if (in->nose != SW_NOSE_FLAT)
         return;
     const int outer = (g->theta > edge) != flip;
@@ -49,15 +49,12 @@ static void place_heel(const sw_strap_in *in, double edge, int flip,
     g->b += outer ? in->heel_land_mm : 0;
 }
 
-sw__strap_geometry sw__strap_place(const sw__strap_full *full, int flip_toe,
-                                   int flip_heel)
+sw__strap_geometry sw__strap_lay(const sw__strap_full *full)
 {
     const sw_strap_in *in = &full->in;
     const double d3 = full->thread.root_diameter_mm;
     sw__strap_geometry g;
     memset(&g, 0, sizeof g);
-    g.F = full->torque.preload_N;
-    g.theta = SW__RAD(in->tilt_deg);
     g.a = in->stud_to_toe_mm;
     g.b = in->stud_to_heel_mm;
     g.L = g.a + g.b;
@@ -66,7 +63,6 @@ sw__strap_geometry sw__strap_place(const sw__strap_full *full, int flip_toe,
     g.EA_strap = 12 * g.EI_strap / (g.t * g.t);
     g.EI_stud = in->stud_modulus_MPa * SW__PI * d3 * d3 * d3 * d3 / 64;
     g.length = in->stud_length_mm;
-    g.beam = sw__beam_of(g.F, g.EI_stud, g.length);
     g.rim = in->rim_radius_mm;
     g.mu_toe = in->mu_toe;
     g.mu_heel = in->heel == SW_HEEL_SERRATED ? SERRATED : in->mu_heel;
@@ -74,14 +70,39 @@ sw__strap_geometry sw__strap_place(const sw__strap_full *full, int flip_toe,
     g.c_heel = in->heel_compliance_mm_per_N;
     g.permitted =
         in->seat == SW_SEAT_SPHERICAL ? SW__RAD(in->permitted_tilt_deg) : 0;
+    return g;
+}
+
+void sw__strap_load(sw__strap_geometry *g, const sw_strap_in *in, double F,
+                    double theta, double tan_theta)
+{
+    g->F = F;
+    g->beam = sw__beam_of(F, g->EI_stud, g->length);
+    g->theta = theta;
+    g->tan_theta = tan_theta;
+    g->cos_theta = 1 / sqrt(1 + tan_theta * tan_theta);
     /* tilts at which the lands change their edge, by the distances as given */
     const int rigid = in->strap == SW_STRAP_RIGID;
-    const double toe_edge = rigid ? 0 : sw__strap_toe_slope(&g);
-    const double heel_edge = rigid ? 0 : -sw__strap_heel_slope(&g);
-    place_toe(in, toe_edge, flip_toe, &g);
-    place_heel(in, heel_edge, flip_heel, &g);
-    g.L = g.a + g.b;
-    g.y_toe = -g.L * tan(g.theta) - in->step_mm;
-    g.y_seat = g.t / cos(g.theta) - g.b * tan(g.theta);
+    g->toe_edge = rigid ? 0 : sw__strap_toe_slope(g);
+    g->heel_edge = rigid ? 0 : -sw__strap_heel_slope(g);
+}
+
+void sw__strap_bear(sw__strap_geometry *g, const sw_strap_in *in, int flip_toe,
+                    int flip_heel)
+{
+    place_toe(in, g->toe_edge, flip_toe, g);
+    place_heel(in, g->heel_edge, flip_heel, g);
+    g->L = g->a + g->b;
+    g->y_toe = -g->L * g->tan_theta - in->step_mm;
+    g->y_seat = g->t / g->cos_theta - g->b * g->tan_theta;
+}
+
+sw__strap_geometry sw__strap_place(const sw__strap_full *full, int flip_toe,
+                                   int flip_heel)
+{
+    const double theta = SW__RAD(full->in.tilt_deg);
+    sw__strap_geometry g = sw__strap_lay(full);
+    sw__strap_load(&g, &full->in, full->torque.preload_N, theta, tan(theta));
+    sw__strap_bear(&g, &full->in, flip_toe, flip_heel);
     return g;
 }

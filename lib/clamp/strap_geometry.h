@@ -5,7 +5,18 @@
 #include "clamp/strap_balance.h"
 #include "clamp/strap_resolve.h"
 
-/* The strap in numbers, its contacts as they bear; flip: with a flat land
+/* What a strap is whatever its tension and tilt: the distances as given. */
+sw__strap_geometry sw__strap_lay(const sw__strap_full *full);
+
+/* Puts it under tension at a tilt. */
+void sw__strap_load(sw__strap_geometry *g, const sw_strap_in *in, double F,
+                    double theta, double tan_theta);
+
+/* Moves the contacts to where a loaded strap bears. */
+void sw__strap_bear(sw__strap_geometry *g, const sw_strap_in *in, int flip_toe,
+                    int flip_heel);
+
+/* All three, in numbers as given; flip: with a flat land
  * bearing on its other edge. */
 sw__strap_geometry sw__strap_place(const sw__strap_full *full, int flip_toe,
                                    int flip_heel);

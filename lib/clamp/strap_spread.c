@@ -57,9 +57,8 @@ typedef struct {
 static void draw_block(sw__chance *c, size_t first, size_t count, void *with)
 {
     const harvest *h = with;
-    sw__strap_full scratch = h->lot->full;
     for (size_t i = first; i < first + count; i++) {
-        const sw__strap_drawn d = sw__strap_draw(h->lot, &scratch, c);
+        const sw__strap_drawn d = sw__strap_draw(h->lot, c);
         h->preload[i] = d.preload;
         h->toe[i] = d.toe;
         h->pull[i] = d.pull;
@@ -92,9 +91,12 @@ static size_t gather(harvest *h, size_t trials, sw_strap_spread_out *out)
 static void ends(double *value, size_t n, double coverage, double *low,
                  double *median, double *high)
 {
-    *low = sw__quantile(value, n, (1 - coverage) / 2);
-    *median = sw__quantile(value, n, 0.5);
-    *high = sw__quantile(value, n, (1 + coverage) / 2);
+    const double p[3] = {(1 - coverage) / 2, 0.5, (1 + coverage) / 2};
+    double q[3];
+    sw__quantiles(value, n, p, q);
+    *low = q[0];
+    *median = q[1];
+    *high = q[2];
 }
 
 static void take_quantiles(harvest *h, size_t n, sw_strap_spread_out *out)
@@ -133,6 +135,8 @@ static int prepare(const sw_strap_in *in, const sw_spread_in *spread,
         return status;
     const sw__strap_geometry g = sw__strap_place(&lot->full, 0, 0);
     lot->nominal = sw__strap_nominal(&lot->full.in, &g);
+    lot->laid = sw__strap_lay(&lot->full);
+    lot->slope = g.tan_theta;
     lot->sigmas = sw__spread_sigmas(scatter);
     lot->all = scatter->vary == SW_VARY_ALL;
     lot->slope_sigma =

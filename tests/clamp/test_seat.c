@@ -122,8 +122,8 @@ static double V_that_holds(const sw__stud *s, tip_kind kind, double tip)
  * much as it can or as it needs. */
 static answer lean_on(const sw__stud *s, tip_kind kind, double tip)
 {
-    double lean = s->phi - atan(s->slip);
-    if (s->slip > 0)
+    double lean = s->phi - s->most;
+    if (s->most > 0)
         lean = fmax(lean, V_that_holds(s, kind, tip) / s->F);
     const bending x = solve(s, s->F * lean, kind, tip);
     const answer a = {lean, x.M_nut, x.M_foot, x.travel, x.turn, 0};
@@ -175,7 +175,7 @@ static sw__stud random_stud(randoms *r)
     s.F = s.EI * u * u / (s.length * s.length);
     s.rim = d3 * random_log(r, 0.05, 20);
     s.phi = random_log(r, 1e-4, 0.35);
-    s.slip = 0;
+    s.most = atan(0);
     s.play = 0;
     s.rocking = random_below(r, 2);
     return s;
@@ -191,7 +191,7 @@ static void compare(const char *what, const sw__stud *s, double tolerance)
     snprintf(text, sizeof text,
              "%s: F %.17g EI %.17g l %.17g rim %.17g phi %.17g slip %.17g "
              "play %.17g rocking %d, u %g",
-             what, s->F, s->EI, s->length, s->rim, s->phi, s->slip, s->play,
+             what, s->F, s->EI, s->length, s->rim, s->phi, s->most, s->play,
              s->rocking, s->length * sqrt(s->F / s->EI));
     const double onset = edge_moment(s, s->phi - s->play, want.lean);
     if (!want.on_rim && want.M_nut > (1 - 1e-6) * onset)
@@ -242,7 +242,7 @@ static void compare_still(int rocking, int on_rim)
         sw__stud s = random_stud(&r);
         s.rocking = rocking;
         s.phi = random_log(&r, 1e-4, 0.1);
-        s.slip = i % 4 || on_rim ? random_log(&r, 1e-3, 0.5) : INFINITY;
+        s.most = atan(i % 4 || on_rim ? random_log(&r, 1e-3, 0.5) : INFINITY);
         if (solve_seat(&s).on_rim != on_rim)
             continue;
         seen++;
@@ -274,7 +274,7 @@ static void compare_small_u(int slip, int on_rim)
             s.F = s.EI * u * u / (s.length * s.length);
             s.phi = 0.01 * u * u;
             s.rocking = rocking;
-            s.slip = slip ? INFINITY : 0;
+            s.most = atan(slip ? INFINITY : 0);
             s.rim = on_rim ? 0.5 * s.EI * s.phi / s.length / s.F : 1e6;
             compare("small u", &s, 1e-6);
         }
@@ -326,19 +326,19 @@ START_TEST(limits)
         s.F = s.EI * u * u / (s.length * s.length);
         s.phi = 0.03 * u * u; /* so that friction can hold it fast */
         const double one = s.EI * s.phi / s.length;
-        s.slip = 0;
+        s.most = atan(0);
         sw__seat x = solve_seat(&s);
         near(x.M_nut, one, 0, u * u);
         near(x.M_foot, one, 0, u * u);
         near(x.lean, s.phi, 0, 0);
-        s.slip = INFINITY;
+        s.most = atan(INFINITY);
         x = solve_seat(&s);
         /* the last digits go in the difference of 1/tanh u and 1/sinh u */
         near(x.M_nut, 4 * one, 0, u * u + 1e-14 / (u * u));
         near(x.M_foot, -2 * one, 0, u * u + 1e-14 / (u * u));
         near(s.F * x.lean, -6 * one / s.length, 0, u * u);
     }
-    s.slip = 0;
+    s.most = atan(0);
     s.phi = 0.03;
     const double one = s.EI * s.phi / s.length;
     s.F = s.EI * 0.01 / (s.length * s.length); /* u = 0.1 */
@@ -360,11 +360,11 @@ START_TEST(rope)
         const sw__seat x = solve_seat(&s);
         near(x.M_foot, s.EI * k * s.phi, 0, 1e-9);
         near(x.M_nut, 0, 1e-9 * s.EI * k * s.phi, 0);
-        s.slip = 0.2;
+        s.most = atan(0.2);
         const sw__seat y = solve_seat(&s);
         ck_assert(isfinite(y.M_nut) && isfinite(y.M_foot) && isfinite(y.lean) &&
                   isfinite(y.arm));
-        s.slip = 0;
+        s.most = atan(0);
     }
 }
 END_TEST
@@ -383,7 +383,7 @@ START_TEST(foot)
         /* an edge that stands higher than the centre has a longer lever */
         ck_assert(x.M_nut <= s.F * s.rim / cos(s.phi) * (1 + 1e-12));
         s.rocking = 1;
-        s.slip = random_between(&r, 0, 0.5);
+        s.most = atan(random_between(&r, 0, 0.5));
         x = solve_seat(&s);
         near(x.M_foot, 0, 0, 0);
     }
@@ -416,7 +416,7 @@ START_TEST(continuous)
     for (size_t i = 0; i < sizeof slip / sizeof slip[0]; i++)
         for (int rocking = 0; rocking <= 1; rocking++) {
             sw__stud s = base_case();
-            s.slip = slip[i];
+            s.most = atan(slip[i]);
             s.rocking = rocking;
             s.phi = 1e-5;
             const double step = 1e-5, EIk = s.EI * sqrt(s.F / s.EI);
