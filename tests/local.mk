@@ -148,6 +148,16 @@ tests_clamp_test_seat_SOURCES = tests/clamp/test_seat.c lib/clamp/seat.c
 tests_clamp_test_seat_CPPFLAGS = $(TEST_CPPFLAGS) -I$(top_srcdir)/lib
 tests_clamp_test_seat_LDADD = $(CHECK_LIBS)
 
+# Speed, as ratios against references in the same run; no test.
+EXTRA_PROGRAMS += tests/bench/trials
+CLEANFILES += tests/bench/trials$(EXEEXT)
+tests_bench_trials_SOURCES = tests/bench/trials.c
+tests_bench_trials_LDADD = libstrapwise.la
+bench: strapwise$(EXEEXT) tests/bench/trials$(EXEEXT)
+	srcdir='$(abs_top_srcdir)' builddir='$(abs_top_builddir)' \
+	  PYTHON='$(PYTHON)' $(SHELL) $(top_srcdir)/tests/bench/run.sh
+.PHONY: bench
+
 EXTRA_DIST += \
 	tests/common.h \
 	tests/near.h \
@@ -171,7 +181,7 @@ EXTRA_DIST += \
 # Folders of data are taken whole, from the source tree alone: in EXTRA_DIST
 # they would bring along what the tests left in the build tree.
 TEST_FOLDERS = \
-	tests/bad-tables tests/cases tests/cli tests/fuzz tests/python \
+	tests/bad-tables tests/bench tests/cases tests/cli tests/fuzz tests/python \
 	tests/reference tests/values
 
 dist-hook:

@@ -52,12 +52,14 @@ printf '%-36s %11s   %-28s %11s   %6s   %s\n' work ours reference theirs \
 
 "$builddir/tests/bench/trials" >"$tmp/ours" || exit 1
 if "$PYTHON" -c 'import numpy' 2>/dev/null; then
-    OMP_NUM_THREADS=1 "$PYTHON" "$srcdir/tests/reference/spread_trials.py" \
-        --seconds >"$tmp/theirs" || exit 1
+    OMP_NUM_THREADS=1 "$PYTHON" "$srcdir/tests/bench/trials.py" \
+        >"$tmp/theirs" || exit 1
     while read -r seat ours; do
-        theirs=$(sed -n "s/^$seat //p" "$tmp/theirs")
+        sed -n "s/^$seat //p" "$tmp/theirs" >"$tmp/seat"
+        read -r whole pieces <"$tmp/seat"
         row "1e6 trials through a strap, $seat" "$ours" \
-            "the same chain in NumPy" "$theirs" '>= 2'
+            "NumPy, vectorised" "$whole" '>= 2'
+        row "" "$ours" "NumPy, pieces in the cache" "$pieces" ''
     done <"$tmp/ours"
 else
     echo "no NumPy: trials through a strap left out"
