@@ -216,7 +216,7 @@ static int sw_take_word(const char *word, int list, int *value,
 /* arguments that are always needed */
 %typemap(in, fragment = SWIG_AsVal_frag(double))
     double nominal_mm, double toe_force_N, double vial_mm_per_m,
-    double hold_N, double flat_N {
+    double hold_N, double flat_N, double p, double df {
     if (!SWIG_IsOK(%as_number($input, &$1)))
         SWIG_exception_fail(SWIG_TypeError, "$1_name: a number is wanted");
 }
@@ -373,6 +373,7 @@ static int sw_take_word(const char *word, int list, int *value,
 
 %include <strapwise/status.h>
 %include <strapwise/units.h>
+%include <strapwise/quantile.h>
 %include <strapwise/words.h>
 %immutable;
 %include <strapwise/field.h>

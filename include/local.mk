@@ -9,6 +9,7 @@ roominclude_HEADERS = \
 	include/strapwise/lubrication.h \
 	include/strapwise/method.h \
 	include/strapwise/spread.h \
+	include/strapwise/quantile.h \
 	include/strapwise/status.h \
 	include/strapwise/strap.h \
 	include/strapwise/strap_spread.h \

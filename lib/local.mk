@@ -20,6 +20,9 @@ libstrapwise_la_SOURCES = \
 	lib/base/root.h lib/base/root.c \
 	lib/base/settle.h \
 	lib/base/trials.h lib/base/trials.c \
+	lib/base/distribution.h lib/base/distribution.c \
+	lib/base/quantile.c \
+	lib/base/tolerance.h lib/base/tolerance.c \
 	lib/base/utf8.h lib/base/utf8.c \
 	lib/base/csv.h lib/base/csv_reader.h lib/base/csv_fault.c \
 	lib/base/csv_header.c lib/base/csv.c \

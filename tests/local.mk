@@ -26,6 +26,8 @@ C_TESTS = \
 	tests/base/test_root \
 	tests/base/test_csv \
 	tests/base/test_trials \
+	tests/base/test_quantile \
+	tests/base/test_tolerance \
 	tests/fastener/test_thread \
 	tests/fastener/test_grade \
 	tests/fastener/test_lubrication \
@@ -123,6 +125,10 @@ tests_clamp_test_strap_window_SOURCES = tests/clamp/test_strap_window.c
 tests_clamp_test_strap_window_CPPFLAGS = $(TEST_CPPFLAGS) $(GSL_CFLAGS)
 tests_clamp_test_strap_window_LDADD = $(TEST_LIBS) $(GSL_LIBS)
 
+tests_base_test_quantile_SOURCES = tests/base/test_quantile.c
+tests_base_test_quantile_CPPFLAGS = $(TEST_CPPFLAGS)
+tests_base_test_quantile_LDADD = $(TEST_LIBS)
+
 tests_base_test_status_SOURCES = tests/base/test_status.c
 tests_base_test_status_CPPFLAGS = \
 	$(TEST_CPPFLAGS) -DPACKAGE_VERSION_TEXT='"$(PACKAGE_VERSION)"'
@@ -144,6 +150,11 @@ tests_base_test_trials_SOURCES = tests/base/test_trials.c lib/base/trials.c
 tests_base_test_trials_CPPFLAGS = \
 	$(TEST_CPPFLAGS) -I$(top_srcdir)/lib $(GSL_CFLAGS)
 tests_base_test_trials_LDADD = $(CHECK_LIBS) $(GSL_LIBS)
+tests_base_test_tolerance_SOURCES = tests/base/test_tolerance.c \
+	lib/base/tolerance.c lib/base/distribution.c lib/base/root.c
+tests_base_test_tolerance_CPPFLAGS = \
+	$(TEST_CPPFLAGS) -I$(top_srcdir)/lib $(GSL_CFLAGS)
+tests_base_test_tolerance_LDADD = $(CHECK_LIBS) $(GSL_LIBS)
 tests_clamp_test_seat_SOURCES = tests/clamp/test_seat.c lib/clamp/seat.c
 tests_clamp_test_seat_CPPFLAGS = $(TEST_CPPFLAGS) -I$(top_srcdir)/lib
 tests_clamp_test_seat_LDADD = $(CHECK_LIBS)

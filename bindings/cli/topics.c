@@ -26,12 +26,14 @@ static const sw_field argument[] = {
     ARG(method, "", SW_FIELD_TEXT, 0),
     ARG(hold_N, "N", SW_FIELD_NUMBER, 0),
     ARG(flat_N, "N", SW_FIELD_NUMBER, 0),
+    ARG(p, "", SW_FIELD_NUMBER, 0),
+    ARG(df, "", SW_FIELD_NUMBER, 0),
     ARG(basis, "", SW_FIELD_WORD, SW_WORDS_BASIS),
 };
 #undef ARG
 #define ARGUMENTS ((int)(sizeof argument / sizeof argument[0]))
 
-/* sw_quantity() answers with one number, which has no list of its own. */
+/* A single number as an answer has no list of its own. */
 static const sw_field quantity_value = {"value",
                                         "",
                                         SW_FIELD_NUMBER,
@@ -162,6 +164,16 @@ static void solve_quantity(const question *q, answer *a)
 static void solve_tool(const question *q, answer *a)
 {
     a->out.tool = sw_tool(&q->in.tool, &a->err);
+}
+
+static void solve_normal(const question *q, answer *a)
+{
+    a->out.quantity = sw_normal_quantile(q->arguments.p, &a->err);
+}
+
+static void solve_t(const question *q, answer *a)
+{
+    a->out.quantity = sw_t_quantile(q->arguments.p, q->arguments.df, &a->err);
 }
 
 static sw_assumption torque_assumed(const question *q, int i, sw_error *err)
@@ -300,6 +312,9 @@ static const topic list[] = {
      solve_tool, tool_assumed, tool_not_checked, WARN(sw_tool_out)},
     {"quantity", 0, 0, 0, " text kind", no_defaults, solve_quantity, NULL, NULL,
      0},
+    {"normal_quantile", 0, 0, 0, " p", no_defaults, solve_normal, NULL, NULL,
+     0},
+    {"t_quantile", 0, 0, 0, " p df", no_defaults, solve_t, NULL, NULL, 0},
 };
 #undef WARN
 #define TOPICS ((int)(sizeof list / sizeof list[0]))

@@ -19,6 +19,7 @@ typedef struct {
     char method[40];
     double nominal_mm, side_pull_N, toe_error_pct, vial_mm_per_m, toe_force_N;
     double hold_N, flat_N;
+    double p, df;
     int basis;
 } topic_arguments;
 

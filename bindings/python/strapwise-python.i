@@ -241,6 +241,13 @@ Returns a StrapSpreadOut (N).";
 and flat_N (N), or the sentence that there is none.
 
 Returns a WindowOut (N, N.m, %).";
+%feature("docstring") sw_normal_quantile
+"What a share p of the standard normal distribution lies below:
+normal_quantile(0.975) is 1.96.";
+
+%feature("docstring") sw_t_quantile
+"What a share p of Student's t distribution lies below; df degrees of freedom,
+whole or not: t_quantile(0.975, 9) is 2.262.";
 
 %feature("docstring") sw_torque
 "Torque (N.m) to preload (N), preload to torque, or both at a fraction of yield.

@@ -35,6 +35,7 @@ class Arguments:
     designation = text = kind = grade = lubrication = method = None
     nominal_mm = side_pull_N = toe_error_pct = UNSET
     vial_mm_per_m = toe_force_N = hold_N = flat_N = UNSET
+    p = df = UNSET
     basis = 0
     spread = None
 
@@ -78,6 +79,10 @@ TOPICS = {
                      lambda q, g: strapwise.strap_window(
                          q, g.spread, g.hold_N, g.flat_N)),
     "quantity": (None, ("text", "kind"), lambda q, g: quantity(g)),
+    "normal_quantile": (None, ("p",),
+                        lambda q, g: strapwise.normal_quantile(g.p)),
+    "t_quantile": (None, ("p", "df"),
+                   lambda q, g: strapwise.t_quantile(g.p, g.df)),
 }
 SPREAD_BESIDE = ("spread", "window", "strap_spread", "strap_window")
 
