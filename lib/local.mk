@@ -40,6 +40,7 @@ libstrapwise_la_SOURCES = \
 	lib/fastener/tool.h lib/fastener/tool_resolve.c \
 	lib/fastener/tool_choice.c lib/fastener/tool_file.c \
 	lib/fastener/tool.c \
+	lib/fastener/fit_line.h lib/fastener/fit_line.c \
 	lib/clamp/seat.h lib/clamp/seat.c \
 	lib/clamp/strap_balance.h lib/clamp/strap_balance.c \
 	lib/clamp/strap_fields.c \

@@ -37,6 +37,7 @@ C_TESTS = \
 	tests/fastener/test_method \
 	tests/fastener/test_spread \
 	tests/fastener/test_window \
+	tests/fastener/test_fit_line \
 	tests/clamp/test_seat \
 	tests/clamp/test_strap \
 	tests/clamp/test_ask \
@@ -155,6 +156,11 @@ tests_base_test_tolerance_SOURCES = tests/base/test_tolerance.c \
 tests_base_test_tolerance_CPPFLAGS = \
 	$(TEST_CPPFLAGS) -I$(top_srcdir)/lib $(GSL_CFLAGS)
 tests_base_test_tolerance_LDADD = $(CHECK_LIBS) $(GSL_LIBS)
+tests_fastener_test_fit_line_SOURCES = tests/fastener/test_fit_line.c \
+	lib/fastener/fit_line.c lib/base/distribution.c
+tests_fastener_test_fit_line_CPPFLAGS = \
+	$(TEST_CPPFLAGS) -I$(top_srcdir)/lib $(GSL_CFLAGS)
+tests_fastener_test_fit_line_LDADD = $(CHECK_LIBS) $(GSL_LIBS)
 tests_clamp_test_seat_SOURCES = tests/clamp/test_seat.c lib/clamp/seat.c
 tests_clamp_test_seat_CPPFLAGS = $(TEST_CPPFLAGS) -I$(top_srcdir)/lib
 tests_clamp_test_seat_LDADD = $(CHECK_LIBS)
@@ -176,6 +182,7 @@ EXTRA_DIST += \
 	tests/short_memory.h \
 	tests/values.h \
 	tests/base/units_list.h \
+	tests/fastener/nist.h \
 	tests/clamp/strap_question.h \
 	tests/clamp/strap_spread_question.h \
 	tests/fastener/spread_question.h \
