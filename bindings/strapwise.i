@@ -37,6 +37,8 @@
 %rename("%(strip:[SW_])s", %$isenumitem) "";
 %rename("%(strip:[SW_])s", %$isconstant) ""; /* bits of warnings */
 %rename(Assumption) sw_assumption;
+%rename(CalibrateIn) sw_calibrate_in;
+%rename(CalibrateOut) sw_calibrate_out;
 %rename(ChartIn) sw_chart_in;
 %rename(ChartOut) sw_chart_out;
 %rename(Field) sw_field;
@@ -44,6 +46,9 @@
 %rename(LubricationOut) sw_lubrication_out;
 %rename(MatterOut) sw_matter_out;
 %rename(MethodOut) sw_method_out;
+%rename(PairOut) sw_pair_out;
+%rename(Pairs) sw_pairs;
+%rename(PairsOut) sw_pairs_out;
 %rename(PlaceOut) sw_place_out;
 %rename(SpreadIn) sw_spread_in;
 %rename(SpreadOut) sw_spread_out;
@@ -83,11 +88,20 @@
 /* every language has its own */
 %ignore sw_format;
 /* done by the constructors */
+%ignore sw_calibrate_defaults;
 %ignore sw_chart_defaults;
 %ignore sw_spread_defaults;
 %ignore sw_strap_defaults;
 %ignore sw_tool_defaults;
 %ignore sw_torque_defaults;
+/* methods of a class */
+%ignore sw_pairs_new;
+%ignore sw_pairs_free;
+%ignore sw_pairs_add;
+%ignore sw_pairs_read;
+%ignore sw_pairs_count;
+%ignore sw_pairs_about;
+%ignore sw_pairs_at;
 /* one number, returned as such */
 %ignore sw_quantity_out;
 /* sw_field_at() is enough */
@@ -196,7 +210,8 @@ static int sw_take_word(const char *word, int list, int *value,
 
 /* numbers */
 
-%typemap(out) int sw_chart_resolve, int sw_spread_resolve,
+%typemap(out) int sw_calibrate_resolve,
+              int sw_chart_resolve, int sw_spread_resolve,
               int sw_strap_resolve, int sw_tool_resolve,
               int sw_torque_resolve {
     %set_output(SW_NONE);
@@ -361,11 +376,47 @@ static int sw_take_word(const char *word, int list, int *value,
 }
 %enddef
 
+%input_struct(sw_calibrate_in, CalibrateIn, sw_calibrate_defaults)
 %input_struct(sw_chart_in, ChartIn, sw_chart_defaults)
 %input_struct(sw_spread_in, SpreadIn, sw_spread_defaults)
 %input_struct(sw_strap_in, StrapIn, sw_strap_defaults)
 %input_struct(sw_tool_in, ToolIn, sw_tool_defaults)
 %input_struct(sw_torque_in, TorqueIn, sw_torque_defaults)
+
+/* ---- classes: what owns memory ---- */
+
+/* SWIG calls a method TYPE_METHOD in C, so none may be named as in the header
+ * before it is renamed. */
+%rename(add) sw_pairs::add_one;
+%rename(read) sw_pairs::read_text;
+%rename(count) sw_pairs::count_all;
+%rename(about) sw_pairs::about_all;
+%rename(at) sw_pairs::at_index;
+
+typedef struct sw_pairs {
+} sw_pairs;
+%extend sw_pairs {
+    sw_pairs(sw_error *err) { return sw_pairs_new(err); }
+    ~sw_pairs() { sw_pairs_free($self); }
+    void add_one(double torque_Nm, double force_N, double thread_torque_Nm,
+                 double seat_torque_Nm, sw_error *err)
+    {
+        if (sw_pairs_add($self, torque_Nm, force_N, thread_torque_Nm,
+                         seat_torque_Nm, err))
+            return; /* raised by what err holds */
+    }
+    void read_text(const char *text, const char *file, sw_error *err)
+    {
+        if (sw_pairs_read($self, text, text ? strlen(text) : 0, file, err))
+            return;
+    }
+    int count_all() { return sw_pairs_count($self); }
+    sw_pairs_out about_all(sw_error *err) { return sw_pairs_about($self, err); }
+    sw_pair_out at_index(const sw_calibrate_in *q, int index, sw_error *err)
+    {
+        return sw_pairs_at(q, $self, index, err);
+    }
+}
 
 /* arguments whose names are keywords or functions somewhere */
 #define in q
@@ -386,6 +437,7 @@ static int sw_take_word(const char *word, int list, int *value,
 %include <strapwise/spread.h>
 %include <strapwise/tool.h>
 %include <strapwise/chart.h>
+%include <strapwise/calibrate.h>
 %include <strapwise/strap.h>
 %include <strapwise/ask.h>
 %include <strapwise/strap_spread.h>

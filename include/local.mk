@@ -3,6 +3,7 @@ include_HEADERS = include/strapwise.h
 roomincludedir = $(includedir)/strapwise
 roominclude_HEADERS = \
 	include/strapwise/ask.h \
+	include/strapwise/calibrate.h \
 	include/strapwise/chart.h \
 	include/strapwise/field.h \
 	include/strapwise/grade.h \

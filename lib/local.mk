@@ -41,6 +41,10 @@ libstrapwise_la_SOURCES = \
 	lib/fastener/tool_choice.c lib/fastener/tool_file.c \
 	lib/fastener/tool.c \
 	lib/fastener/fit_line.h lib/fastener/fit_line.c \
+	lib/fastener/pairs.h lib/fastener/pairs.c \
+	lib/fastener/calibrate.h lib/fastener/calibrate_resolve.c \
+	lib/fastener/sample.c lib/fastener/calibrate_judge.c \
+	lib/fastener/calibrate_friction.c lib/fastener/calibrate.c \
 	lib/clamp/seat.h lib/clamp/seat.c \
 	lib/clamp/strap_balance.h lib/clamp/strap_balance.c \
 	lib/clamp/strap_fields.c \

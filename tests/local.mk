@@ -23,6 +23,7 @@ C_TESTS = \
 	tests/base/test_words \
 	tests/base/test_field \
 	tests/base/test_status \
+	tests/base/test_memory \
 	tests/base/test_root \
 	tests/base/test_csv \
 	tests/base/test_trials \
@@ -38,6 +39,8 @@ C_TESTS = \
 	tests/fastener/test_spread \
 	tests/fastener/test_window \
 	tests/fastener/test_fit_line \
+	tests/fastener/test_pairs \
+	tests/fastener/test_calibrate \
 	tests/clamp/test_seat \
 	tests/clamp/test_strap \
 	tests/clamp/test_ask \
@@ -46,6 +49,7 @@ C_TESTS = \
 	tests/clamp/test_strap_window
 
 if HAVE_CHECK
+check_LTLIBRARIES = libfailing.la
 check_PROGRAMS += $(C_TESTS)
 TESTS += $(C_TESTS)
 else
@@ -130,10 +134,28 @@ tests_base_test_quantile_SOURCES = tests/base/test_quantile.c
 tests_base_test_quantile_CPPFLAGS = $(TEST_CPPFLAGS)
 tests_base_test_quantile_LDADD = $(TEST_LIBS)
 
+tests_fastener_test_pairs_SOURCES = tests/fastener/test_pairs.c
+tests_fastener_test_pairs_CPPFLAGS = $(TEST_CPPFLAGS)
+tests_fastener_test_pairs_LDADD = $(TEST_LIBS)
+tests_fastener_test_calibrate_SOURCES = tests/fastener/test_calibrate.c
+tests_fastener_test_calibrate_CPPFLAGS = $(TEST_CPPFLAGS)
+tests_fastener_test_calibrate_LDADD = $(TEST_LIBS)
+
 tests_base_test_status_SOURCES = tests/base/test_status.c
 tests_base_test_status_CPPFLAGS = \
 	$(TEST_CPPFLAGS) -DPACKAGE_VERSION_TEXT='"$(PACKAGE_VERSION)"'
 tests_base_test_status_LDADD = $(TEST_LIBS)
+
+# The library once more, with allocations that fail when they are told to.
+libfailing_la_SOURCES = $(libstrapwise_la_SOURCES)
+nodist_libfailing_la_SOURCES = $(nodist_libstrapwise_la_SOURCES)
+libfailing_la_CPPFLAGS = $(libstrapwise_la_CPPFLAGS) \
+	-Dmalloc=failing_malloc -Dcalloc=failing_calloc \
+	-Drealloc=failing_realloc
+libfailing_la_LIBADD = $(GSL_LIBS)
+tests_base_test_memory_SOURCES = tests/base/test_memory.c
+tests_base_test_memory_CPPFLAGS = $(TEST_CPPFLAGS)
+tests_base_test_memory_LDADD = libfailing.la $(CHECK_LIBS)
 
 # Not exported, so compiled into their tests.
 tests_base_test_root_SOURCES = tests/base/test_root.c lib/base/root.c
@@ -183,6 +205,7 @@ EXTRA_DIST += \
 	tests/values.h \
 	tests/base/units_list.h \
 	tests/fastener/nist.h \
+	tests/fastener/pairs_sets.h \
 	tests/clamp/strap_question.h \
 	tests/clamp/strap_spread_question.h \
 	tests/fastener/spread_question.h \

@@ -187,7 +187,7 @@ def _dress(cls, kind, structure):
 for _cls, _structure in (
         (TorqueIn, _STRUCT_TORQUE_IN), (ChartIn, _STRUCT_CHART_IN),
         (SpreadIn, _STRUCT_SPREAD_IN), (StrapIn, _STRUCT_STRAP_IN),
-        (ToolIn, _STRUCT_TOOL_IN)):
+        (ToolIn, _STRUCT_TOOL_IN), (CalibrateIn, _STRUCT_CALIBRATE_IN)):
     _dress(_cls, _Question, _structure)
 for _cls, _structure in (
         (ThreadOut, _STRUCT_THREAD_OUT), (GradeOut, _STRUCT_GRADE_OUT),
@@ -200,9 +200,46 @@ for _cls, _structure in (
         (WindowOut, _STRUCT_WINDOW_OUT),
         (StrapSpreadOut, _STRUCT_STRAP_SPREAD_OUT),
         (_MatterOut, _STRUCT_MATTER_OUT), (ToolOut, _STRUCT_TOOL_OUT),
-        (ShopToolOut, _STRUCT_SHOP_TOOL_OUT)):
+        (ShopToolOut, _STRUCT_SHOP_TOOL_OUT), (PairsOut, _STRUCT_PAIRS_OUT),
+        (PairOut, _STRUCT_PAIR_OUT), (CalibrateOut, _STRUCT_CALIBRATE_OUT)):
     _dress(_cls, _Answer, _structure)
 del _cls, _structure
+
+
+def _pairs_class():
+    """Handy arguments for Pairs, whose methods C gave all of them."""
+    make, add, read = Pairs.__init__, Pairs.add, Pairs.read
+
+    def __init__(self, pairs=()):
+        """Each pair is a tuple as add() takes it."""
+        make(self)
+        for pair in pairs:
+            self.add(*pair)
+
+    def add_(self, torque_Nm, force_N, thread_torque_Nm=None,
+             seat_torque_Nm=None):
+        """Adds one pair: torque on the nut, prevailing torque included, and
+        tension in the stud. Parts of the torque that were measured apart, in
+        the thread and under the nut, are for the friction."""
+        add(self, torque_Nm, force_N, thread_torque_Nm, seat_torque_Nm)
+
+    def read_(self, text, file=None):
+        """Replaces everything by what the text of a file of pairs holds: lines
+        such as "thread: M12", a header "torque [N.m], force [kN]", rows. A fault
+        raises Error, which names `file` and line, and changes nothing."""
+        read(self, text, file)
+
+    add_.__name__, read_.__name__ = "add", "read"
+    Pairs.__init__, Pairs.add, Pairs.read = __init__, add_, read_
+    Pairs.__len__ = Pairs.count
+    Pairs.count.__doc__ = "Number of pairs, as len() has it."
+    Pairs.about.__doc__ = "What the head of the file said: a PairsOut."
+    Pairs.at.__doc__ = """One pair by its index from 0, with its K and how far
+        it is from the others, for a CalibrateIn: a PairOut."""
+
+
+_pairs_class()
+del _pairs_class
 
 
 def quantity(text, kind, field=None):
@@ -293,6 +330,11 @@ def not_checked():
     return _until_none(_strap_not_checked)
 
 
+def calibrate_not_checked():
+    """Sentences on what calibrate() does not check."""
+    return _until_none(_calibrate_not_checked)
+
+
 def _assumption(a):
     ranged = None not in (a.low, a.high) and a.low < a.high
     return {"name": a.name, "value": a.word or a.value, "unit": a.unit or "",
@@ -301,8 +343,9 @@ def _assumption(a):
 
 
 def assumed(q, nut=None):
-    """What the library fills in where a TorqueIn, ChartIn, StrapIn, ToolIn or
-    SpreadIn is open; a SpreadIn beside the TorqueIn or StrapIn that it goes with.
+    """What the library fills in where a TorqueIn, ChartIn, StrapIn, ToolIn,
+    SpreadIn or CalibrateIn is open; a SpreadIn beside the TorqueIn or StrapIn
+    that it goes with, a CalibrateIn beside its Pairs.
 
     Returns a list of dicts with name, value (a number or a word), unit, low and
     high (the usual range, None where there is none) and source."""
@@ -315,8 +358,11 @@ def assumed(q, nut=None):
                if isinstance(nut, StrapIn) else
                (lambda s, i: _spread_assumed(s, nut, i)))
         return [_assumption(a) for a in _until_end(ask, q)]
-    raise TypeError("q: a TorqueIn, ChartIn, StrapIn, SpreadIn or ToolIn is "
-                    "wanted")
+    if isinstance(q, CalibrateIn):
+        return [_assumption(a) for a in _until_end(
+            lambda c, i: _calibrate_assumed(c, nut, i), q)]
+    raise TypeError("q: a TorqueIn, ChartIn, StrapIn, SpreadIn, ToolIn or "
+                    "CalibrateIn is wanted")
 
 
 def matters(q):

@@ -130,6 +130,8 @@ static int sw_tell_progress(double done, void *with)
 %enddef
 
 /* by index, in C; a list each, here */
+%private(_calibrate_assumed, sw_calibrate_assumed)
+%private(_calibrate_not_checked, sw_calibrate_not_checked)
 %private(_chart_assumed, sw_chart_assumed)
 %private(_grade_name, sw_grade_name)
 %private(_lubrication_name, sw_lubrication_name)
@@ -272,6 +274,20 @@ and the torque (N.m) that is not to be exceeded.
 
 Returns a ChartOut (N, N.m, ft-lbf).";
 
+%feature("docstring") sw_calibrate
+"The shop's own nut factor from pairs of torque (N.m) and force (N).
+
+>>> pairs = Pairs([(20, 8310), (40, 16900), (60, 24600)])
+>>> round(calibrate(CalibrateIn(thread='M12'), pairs).nut_factor, 3)
+0.2
+
+Returns a CalibrateOut (N, N.m, %, mm).";
+
+%feature("docstring") sw_calibrate_resolve
+"Fills every open field of a CalibrateIn in place, for these pairs; assumed()
+lists them. Setting a field afterwards makes it yours; what the library filled in
+follows.";
+
 %feature("docstring") sw_strap
 "Solves one strap clamp: stud tension (N) to the force at the toe (N) and the
 pull on the part (N).
@@ -354,6 +370,17 @@ factor or friction coefficients; the other is None.";
 resolution_Nm.";
 %feature("docstring") sw_tool_out
 "What is set on a tool, from tool() or tools_for().";
+%feature("docstring") sw_pairs
+"Pairs of torque (N.m) and force (N) in the order they were measured; len() is
+their number. Pairs([(20, 8310), (40, 16900)]) makes two.";
+%feature("docstring") sw_pairs_out
+"What the head of a file of pairs says, from Pairs.about().";
+%feature("docstring") sw_pair_out
+"One pair, and how far it is from the others, from Pairs.at().";
+%feature("docstring") sw_calibrate_in
+"Question to calibrate(). Required: thread, unless the pairs have it.";
+%feature("docstring") sw_calibrate_out
+"Answer of calibrate(). Torques are net of the prevailing one.";
 %feature("docstring") sw_chart_in "Question to chart(). Required: thread.";
 %feature("docstring") sw_chart_out "One line of the wall chart, from chart().";
 %feature("docstring") sw_strap_in

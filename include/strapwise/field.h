@@ -43,7 +43,11 @@ typedef enum {
     SW_STRUCT_TOOL_IN,
     SW_STRUCT_TOOL_OUT,
     SW_STRUCT_SHOP_TOOL_OUT,
-    SW_STRUCT_COUNT = SW_STRUCT_SHOP_TOOL_OUT
+    SW_STRUCT_PAIRS_OUT,
+    SW_STRUCT_PAIR_OUT,
+    SW_STRUCT_CALIBRATE_IN,
+    SW_STRUCT_CALIBRATE_OUT,
+    SW_STRUCT_COUNT = SW_STRUCT_CALIBRATE_OUT
 } sw_struct;
 
 /** One field of a struct. `status`, `warnings`, `assumed` and `seal`

@@ -165,7 +165,22 @@ SW_API int sw_status_count(void);
       "permitted deviation: go on with the torque that is set")                \
     X(SW_WARN_TOOL_ASSUMED, 29, "tool_assumed",                                \
       "range, step or permitted deviation of the tool are those usual for "    \
-      "its kind: read them on the tool or in its certificate")
+      "its kind: read them on the tool or in its certificate")                 \
+    X(SW_WARN_FEW_PAIRS, 30, "few_pairs",                                      \
+      "fewer than 10 pairs: the tolerance interval is more than 1.7 times as " \
+      "wide as that of many, and an outlier or a trend is hardly seen")        \
+    X(SW_WARN_OUTLIER, 31, "outlier",                                          \
+      "one pair lies further out than chance allows (Grubbs, 5 %): look at "   \
+      "that stud and reading; it is still counted")                            \
+    X(SW_WARN_FACTOR_VARIES, 32, "factor_varies",                              \
+      "K is not constant: it changes with the torque or from row to row "      \
+      "(threads that wear, or rows that were sorted), or force and torque do " \
+      "not start at zero together")                                            \
+    X(SW_WARN_FACTOR_IMPLAUSIBLE, 33, "factor_implausible",                    \
+      "K outside 0.05 to 0.6, friction outside 0 to 0.6, or torques that do "  \
+      "not add up: wrong unit, column or thread?")                             \
+    X(SW_WARN_THREAD_DIFFERS, 34, "thread_differs",                            \
+      "the pairs were taken with another thread: K depends on it")
 /** @endcond */
 
 /** @name Bits of a result's `warnings`, numbered as in the list.
@@ -200,6 +215,11 @@ SW_API int sw_status_count(void);
 #define SW_WARN_TRIALS_FAILED (1ULL << 27)
 #define SW_WARN_TOOL_ROUNDING (1ULL << 28)
 #define SW_WARN_TOOL_ASSUMED (1ULL << 29)
+#define SW_WARN_FEW_PAIRS (1ULL << 30)
+#define SW_WARN_OUTLIER (1ULL << 31)
+#define SW_WARN_FACTOR_VARIES (1ULL << 32)
+#define SW_WARN_FACTOR_IMPLAUSIBLE (1ULL << 33)
+#define SW_WARN_THREAD_DIFFERS (1ULL << 34)
 /** @} */
 
 /** Name of the warning with this bit number (0 ..), or NULL past the last. */

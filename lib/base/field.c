@@ -30,6 +30,10 @@ static const sw_field *const list[SW_STRUCT_COUNT + 1] = {
     [SW_STRUCT_TOOL_IN] = sw__tool_in_fields,
     [SW_STRUCT_TOOL_OUT] = sw__tool_out_fields,
     [SW_STRUCT_SHOP_TOOL_OUT] = sw__shop_tool_out_fields,
+    [SW_STRUCT_PAIRS_OUT] = sw__pairs_out_fields,
+    [SW_STRUCT_PAIR_OUT] = sw__pair_out_fields,
+    [SW_STRUCT_CALIBRATE_IN] = sw__calibrate_in_fields,
+    [SW_STRUCT_CALIBRATE_OUT] = sw__calibrate_out_fields,
 };
 
 const sw_field *sw_field_at(int structure, int index)

@@ -35,6 +35,7 @@ int sw__fail(sw_error *err, int code, const char *field, const char *message);
 int sw__fail_range(sw_error *err, const char *field, double value,
                    const char *unit, double low, double high);
 int sw__fail_null(sw_error *err, const char *field);
+int sw__fail_memory(sw_error *err);
 void sw__clear(sw_error *err);
 
 static inline int sw__is_set(double value) { return value != SW_UNSET; }
@@ -97,7 +98,8 @@ extern const sw_field sw__thread_out_fields[], sw__grade_out_fields[],
     sw__matter_out_fields[], sw__method_out_fields[], sw__spread_in_fields[],
     sw__spread_out_fields[], sw__window_out_fields[],
     sw__strap_spread_out_fields[], sw__tool_in_fields[], sw__tool_out_fields[],
-    sw__shop_tool_out_fields[];
+    sw__shop_tool_out_fields[], sw__pairs_out_fields[], sw__pair_out_fields[],
+    sw__calibrate_in_fields[], sw__calibrate_out_fields[];
 
 /* Rows of the field lists; the struct type is the macro SW__S. SW__IN_TIMES:
  * the usual range as factors of the default. */

@@ -134,6 +134,11 @@ int sw__fail_null(sw_error *err, const char *field)
     return sw__fail(err, SW_ERR_NULL, field, message);
 }
 
+int sw__fail_memory(sw_error *err)
+{
+    return sw__fail(err, SW_ERR_MEMORY, "memory", "memory: there is none left");
+}
+
 int sw__fail_range(sw_error *err, const char *field, double value,
                    const char *unit, double low, double high)
 {

@@ -46,6 +46,10 @@ static const described all[] = {
     IN(sw_tool_in, SW_STRUCT_TOOL_IN),
     OUT(sw_tool_out, SW_STRUCT_TOOL_OUT),
     OUT(sw_shop_tool_out, SW_STRUCT_SHOP_TOOL_OUT),
+    OUT(sw_pairs_out, SW_STRUCT_PAIRS_OUT),
+    OUT(sw_pair_out, SW_STRUCT_PAIR_OUT),
+    IN(sw_calibrate_in, SW_STRUCT_CALIBRATE_IN),
+    OUT(sw_calibrate_out, SW_STRUCT_CALIBRATE_OUT),
 };
 
 enum { ALL = sizeof all / sizeof all[0], LARGEST = 2048 };
@@ -209,6 +213,7 @@ typedef union {
     sw_chart_in chart;
     sw_strap_in strap;
     sw_tool_in tool;
+    sw_calibrate_in calibrate;
 } any_in;
 
 typedef union {
@@ -216,11 +221,27 @@ typedef union {
     sw_chart_out chart;
     sw_strap_out strap;
     sw_tool_out tool;
+    sw_calibrate_out calibrate;
 } any_out;
 
 static const int inputs[] = {SW_STRUCT_TORQUE_IN, SW_STRUCT_CHART_IN,
-                             SW_STRUCT_STRAP_IN, SW_STRUCT_TOOL_IN};
-enum { INPUTS = 4 };
+                             SW_STRUCT_STRAP_IN, SW_STRUCT_TOOL_IN,
+                             SW_STRUCT_CALIBRATE_IN};
+enum { INPUTS = 5 };
+
+/* What a calibration is put with; with a torque measured apart, so that every
+ * field enters. */
+static const sw_pairs *some_pairs(void)
+{
+    static sw_pairs *pairs;
+    if (!pairs) {
+        pairs = sw_pairs_new(NULL);
+        must(!sw_pairs_add(pairs, 20, 8300, 9, SW_UNSET, NULL) &&
+                 !sw_pairs_add(pairs, 40, 16900, SW_UNSET, 20, NULL),
+             "no pairs");
+    }
+    return pairs;
+}
 
 static void prepare(any_in *in, int structure)
 {
@@ -234,6 +255,9 @@ static void prepare(any_in *in, int structure)
         break;
     case SW_STRUCT_TOOL_IN:
         sw_tool_defaults(&in->tool);
+        break;
+    case SW_STRUCT_CALIBRATE_IN:
+        sw_calibrate_defaults(&in->calibrate);
         break;
     default:
         sw_strap_defaults(&in->strap);
@@ -255,6 +279,9 @@ static void prepare_good(any_in *in, int structure)
     case SW_STRUCT_TOOL_IN:
         SET(in->tool.tool, "click-25Nm");
         in->tool.torque_Nm = 12;
+        break;
+    case SW_STRUCT_CALIBRATE_IN:
+        SET(in->calibrate.thread, "M12");
         break;
     default:
         SET(in->strap.thread, "M12");
@@ -281,6 +308,11 @@ static int ask(const any_in *in, int structure, any_out *out, sw_error *err)
         out->tool = sw_tool(&in->tool, err);
         check_numbers("tool", out, SW_STRUCT_TOOL_OUT, out->tool.status);
         return out->tool.status;
+    case SW_STRUCT_CALIBRATE_IN:
+        out->calibrate = sw_calibrate(&in->calibrate, some_pairs(), err);
+        check_numbers("calibrate", out, SW_STRUCT_CALIBRATE_OUT,
+                      out->calibrate.status);
+        return out->calibrate.status;
     default:
         out->strap = sw_strap(&in->strap, err);
         check_numbers("strap", out, SW_STRUCT_STRAP_OUT, out->strap.status);
@@ -297,6 +329,8 @@ static sw_assumption assumed(const any_in *in, int structure, int index,
                ? sw_chart_assumed(&in->chart, index, err)
            : structure == SW_STRUCT_TOOL_IN
                ? sw_tool_assumed(&in->tool, index, err)
+           : structure == SW_STRUCT_CALIBRATE_IN
+               ? sw_calibrate_assumed(&in->calibrate, some_pairs(), index, err)
                : sw_strap_assumed(&in->strap, index, err);
 }
 
@@ -475,11 +509,15 @@ static int resolve(any_in *in, int structure, sw_error *err)
     return structure == SW_STRUCT_TORQUE_IN
                ? sw_torque_resolve(&in->torque, err)
            : structure == SW_STRUCT_TOOL_IN ? sw_tool_resolve(&in->tool, err)
-                                            : sw_strap_resolve(&in->strap, err);
+           : structure == SW_STRUCT_CALIBRATE_IN
+               ? sw_calibrate_resolve(&in->calibrate, some_pairs(), err)
+               : sw_strap_resolve(&in->strap, err);
 }
 
 static const int resolved[] = {SW_STRUCT_TORQUE_IN, SW_STRUCT_STRAP_IN,
-                               SW_STRUCT_TOOL_IN};
+                               SW_STRUCT_TOOL_IN, SW_STRUCT_CALIBRATE_IN};
+static const int answers[] = {SW_STRUCT_TORQUE_OUT, SW_STRUCT_STRAP_OUT,
+                              SW_STRUCT_TOOL_OUT, SW_STRUCT_CALIBRATE_OUT};
 enum { RESOLVED = 3 };
 
 static void check_same_fields(const char *what, const void *one,
@@ -523,13 +561,13 @@ START_TEST(resolving)
         }
         ck_assert_int_eq(ask(&in, s, &before, &err), SW_OK);
         ck_assert_int_eq(ask(&once, s, &after, &err), SW_OK);
-        check_same_fields("answer", &before, &after,
-                          s == SW_STRUCT_TORQUE_IN ? SW_STRUCT_TORQUE_OUT
-                          : s == SW_STRUCT_TOOL_IN ? SW_STRUCT_TOOL_OUT
-                                                   : SW_STRUCT_STRAP_OUT);
+        check_same_fields("answer", &before, &after, answers[k]);
         /* a refused question is left as it was */
         prepare_good(&in, s);
-        set_field(&in, sw_field_named(s, "torque_Nm"), NAN);
+        set_field(&in,
+                  sw_field_named(s, s == SW_STRUCT_CALIBRATE_IN ? "confidence"
+                                                                : "torque_Nm"),
+                  NAN);
         once = in;
         ck_assert_int_eq(resolve(&once, s, &err), SW_ERR_NAN);
         ck_assert_mem_eq(&once, &in, of(s)->size);

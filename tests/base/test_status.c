@@ -116,6 +116,33 @@ START_TEST(code_names)
 }
 END_TEST
 
+/* Warnings of a calibration: that many pairs, the n-th force times `last`, K
+ * rising by `trend` from one to the next. */
+static uint64_t calibration(int n, double last, double trend,
+                            const char *thread)
+{
+    static const char head[] = "thread: M12\ntorque_Nm,force_N\n1,1\n";
+    sw_error err;
+    sw_pairs *pairs = sw_pairs_new(&err);
+    if (strcmp(thread, "M12") != 0)
+        ck_assert_int_eq(sw_pairs_read(pairs, head, strlen(head), NULL, &err),
+                         0);
+    for (int i = 0; i < n; i++)
+        ck_assert_int_eq(
+            sw_pairs_add(pairs, 40,
+                         (i == n - 1 ? last : 1) * (16000 + 100 * (i % 3)) *
+                             exp(-trend * i),
+                         SW_UNSET, SW_UNSET, &err),
+            0);
+    sw_calibrate_in in;
+    sw_calibrate_defaults(&in);
+    SET(in.thread, thread);
+    const sw_calibrate_out out = sw_calibrate(&in, pairs, &err);
+    check_no_error("calibrate", out.status, &err);
+    sw_pairs_free(pairs);
+    return out.warnings;
+}
+
 /* The warnings of a question made for this bit. */
 static uint64_t provoke_spread_warning(uint64_t bit)
 {
@@ -237,6 +264,16 @@ static uint64_t provoke_warning(uint64_t bit)
         s.nose = SW_NOSE_BALL;
         s.nose_radius_mm = 10;
         break;
+    case SW_WARN_FEW_PAIRS:
+        return calibration(9, 1, 0, "M12");
+    case SW_WARN_OUTLIER:
+        return calibration(12, 1.5, 0, "M12");
+    case SW_WARN_FACTOR_VARIES:
+        return calibration(12, 1, 0.1, "M12");
+    case SW_WARN_FACTOR_IMPLAUSIBLE:
+        return calibration(12, 10, 0, "M12");
+    case SW_WARN_THREAD_DIFFERS:
+        return calibration(12, 1, 0, "M16");
     case SW_WARN_LUBRICATION_CONFLICT:
         SET(t.lubrication, "zinc");
         return sw_torque(&t, &err).warnings;
@@ -280,6 +317,7 @@ START_TEST(no_warning)
     ck_assert_uint_eq(sw_strap(&s, &err).warnings, 0);
     const sw_torque_in t = torque_question();
     ck_assert_uint_eq(sw_torque(&t, &err).warnings, 0);
+    ck_assert_uint_eq(calibration(12, 1, 0, "M12"), 0);
 }
 END_TEST
 

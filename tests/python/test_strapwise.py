@@ -29,7 +29,8 @@ except ImportError:
     resource = None
 
 import strapwise
-from strapwise import ChartIn, Error, SpreadIn, StrapIn, ToolIn, TorqueIn
+from strapwise import (CalibrateIn, ChartIn, Error, Pairs, SpreadIn, StrapIn,
+                       ToolIn, TorqueIn)
 
 HERE = os.path.dirname(os.path.abspath(__file__))
 NAMES = os.path.join(HERE, "names.txt")
@@ -38,12 +39,15 @@ EXAMPLE = os.path.join(HERE, "..", "..", "bindings", "python", "example.py")
 LBF_N = 4.4482216152605      # exact: 0.45359237 kg * 9.80665 m/s2
 INLBF_NM = LBF_N * 0.0254    # exact
 
-QUESTIONS = (TorqueIn, ChartIn, StrapIn, SpreadIn, ToolIn)
+QUESTIONS = (TorqueIn, ChartIn, StrapIn, SpreadIn, ToolIn, CalibrateIn)
 ANSWERS = (strapwise.ThreadOut, strapwise.GradeOut, strapwise.LubricationOut,
            strapwise.TorqueOut, strapwise.ChartOut, strapwise.StrapOut,
            strapwise.TiltOut, strapwise.PlaceOut, strapwise.StrapTorqueOut,
            strapwise.MethodOut, strapwise.SpreadOut, strapwise.WindowOut,
-           strapwise.StrapSpreadOut, strapwise.ToolOut, strapwise.ShopToolOut)
+           strapwise.StrapSpreadOut, strapwise.ToolOut, strapwise.ShopToolOut,
+           strapwise.CalibrateOut, strapwise.PairOut, strapwise.PairsOut)
+
+TABLE = "name: bench\nthread: M12\ntorque [N.m];force [kN]\n20;8.31\n40;16.9\n"
 
 
 def level(**changes):
@@ -196,6 +200,58 @@ class Values(unittest.TestCase):
         self.near(r.torque_per_klbf_ftlbf, 2.4 / 0.3048, 1e-12)
         self.assertIsNone(r.preload_N)
 
+    def test_calibrate(self):
+        # Mechanical Engineering Design, 9th ed., table 8-13: 90 N.m
+        kN = (23.6, 27.6, 28.0, 29.4, 30.3, 30.7, 32.9, 33.8, 33.8, 33.8, 34.7,
+              35.6, 35.6, 37.4, 37.8, 37.8, 39.2, 40.0, 40.5, 42.7)
+        pairs = Pairs((90, 1000 * f) for f in kN)
+        q = CalibrateIn(thread="M12x1.25")
+        r = strapwise.calibrate(q, pairs)
+        self.assertEqual(len(pairs), 20)
+        self.assertAlmostEqual(r.nut_factor_mean, 0.22362, delta=0.5e-5)
+        self.assertAlmostEqual(r.nut_factor_origin, 0.21473, delta=0.5e-5)
+        self.assertAlmostEqual(r.nut_factor_sd, 0.03515, delta=0.5e-5)
+        self.assertIsNone(r.mu_thread)
+        mean = sum(math.log(pairs.at(q, i).nut_factor) for i in range(20)) / 20
+        self.near(r.nut_factor, math.exp(mean), 1e-13)
+        self.assertEqual([a["name"] for a in strapwise.assumed(q, pairs)],
+                         ["prevailing_torque_Nm", "confidence", "proportion"])
+        # tables of t and of the normal distribution
+        self.near(strapwise.t_quantile(0.975, 9), 2.262157, 1e-6)
+        self.near(strapwise.normal_quantile(0.975), 1.959964, 1e-6)
+
+    def test_pairs(self):
+        pairs = Pairs()
+        pairs.add(1, 2)
+        pairs.add(3, 4, seat_torque_Nm=1)
+        self.assertEqual((len(pairs), pairs.count()), (2, 2))
+        pairs.read(TABLE)
+        self.assertEqual(pairs.about().as_dict(), {
+            "name": "bench", "thread": "M12", "lubrication": None,
+            "prevailing_torque_Nm": None, "n": 2.0, "warnings": []})
+        pair = pairs.at(CalibrateIn(), 1)
+        self.assertEqual((pair.torque_Nm, pair.force_N), (40, 16900))
+        with self.assertRaises(Error) as caught:
+            pairs.read(TABLE + "60;x\n", "bench.csv")
+        self.assertEqual(caught.exception.code, "syntax")
+        self.assertEqual(caught.exception.field, "force")
+        self.assertTrue(str(caught.exception).startswith("bench.csv:6: force"))
+        self.assertEqual(len(pairs), 2)
+        for bad in ((0, 1), (1, math.nan), (1, 1, -1), (None, 1)):
+            self.assertRaises(Error, pairs.add, *bad)
+        self.assertRaises(Error, pairs.at, CalibrateIn(), 2)
+        self.assertRaises(Error, pairs.read, "thread: M12\0\n")
+        self.assertRaises(TypeError, pairs.read, b"x")
+        for bad in (None, 5, TABLE, StrapIn(), [(1, 2)]):
+            self.assertRaises(TypeError, strapwise.calibrate, CalibrateIn(),
+                              bad)
+            self.assertRaises(TypeError, strapwise.assumed, CalibrateIn(), bad)
+            self.assertRaises(TypeError, pairs.at, bad, 0)
+        q = CalibrateIn()
+        self.assertIsNone(strapwise.calibrate_resolve(q, pairs))
+        self.assertEqual((q.thread, q.confidence), ("M12", 0.95))
+        self.assertGreaterEqual(len(strapwise.calibrate_not_checked()), 3)
+
     def test_units(self):
         self.near(strapwise.quantity("25 ft-lbf", strapwise.KIND_TORQUE),
                   25 * 12 * INLBF_NM, 1e-15)
@@ -295,6 +351,8 @@ class Errors(unittest.TestCase):
         checked = 0
         for make, call in ((StrapIn, strapwise.strap),
                            (TorqueIn, strapwise.torque),
+                           (CalibrateIn, lambda q: strapwise.calibrate(
+                               q, Pairs([(20, 8310), (40, 16900)]))),
                            (ChartIn, strapwise.chart)):
             for name in make().as_dict():
                 doc = inspect.getdoc(getattr(make, name))
@@ -959,6 +1017,15 @@ class Robustness(unittest.TestCase):
         self.flat(setattr, q, "preload_N", "12")
         self.flat(setattr, q, "seat", [])
 
+    def test_memory_of_pairs(self):
+        pairs = Pairs([(20, 8310), (40, 16900)])
+        q = CalibrateIn(thread="M13")
+        self.flat(lambda: Pairs([(20, 8310), (40, 16900)]).about())
+        self.flat(pairs.read, TABLE)
+        self.flat(pairs.read, TABLE + "1;2;3\n")
+        self.flat(pairs.at, CalibrateIn(), 1)
+        self.flat(strapwise.calibrate, q, pairs)
+
     def test_memory_of_the_rest(self):
         q, t = level(), TorqueIn(thread="M12", preload_N=9000)
         for call, *args in ((strapwise.torque, t), (strapwise.grade, "8.8", 9),
@@ -1004,7 +1071,7 @@ class Documentation(unittest.TestCase):
         texts = {"strapwise": strapwise.__doc__, "Error": Error.__doc__}
         for name, f in self.functions().items():
             texts[name] = f.__doc__
-        for cls in QUESTIONS + ANSWERS:
+        for cls in QUESTIONS + ANSWERS + (Pairs,):
             texts[cls.__name__] = cls.__doc__
             for member, thing in vars(cls).items():
                 if not member.startswith("_") and member != "thisown":
