@@ -42,6 +42,7 @@
 %rename(ChartIn) sw_chart_in;
 %rename(ChartOut) sw_chart_out;
 %rename(Field) sw_field;
+%rename(Drawing) sw_drawing;
 %rename(GradeOut) sw_grade_out;
 %rename(LubricationOut) sw_lubrication_out;
 %rename(MatterOut) sw_matter_out;
@@ -102,6 +103,8 @@
 %ignore sw_pairs_count;
 %ignore sw_pairs_about;
 %ignore sw_pairs_at;
+%ignore sw_drawing_free;
+%ignore sw_drawing_svg;
 /* one number, returned as such */
 %ignore sw_quantity_out;
 /* sw_field_at() is enough */
@@ -418,6 +421,15 @@ typedef struct sw_pairs {
     }
 }
 
+%rename(svg) sw_drawing::svg_text;
+typedef struct sw_drawing {
+} sw_drawing;
+%extend sw_drawing {
+    ~sw_drawing() { sw_drawing_free($self); }
+    const char *svg_text() { return sw_drawing_svg($self); }
+}
+%newobject sw_calibrate_plot;
+
 /* arguments whose names are keywords or functions somewhere */
 #define in q
 #define list words
@@ -437,6 +449,7 @@ typedef struct sw_pairs {
 %include <strapwise/spread.h>
 %include <strapwise/tool.h>
 %include <strapwise/chart.h>
+%include <strapwise/drawing.h>
 %include <strapwise/calibrate.h>
 %include <strapwise/strap.h>
 %include <strapwise/ask.h>

@@ -5,6 +5,7 @@ roominclude_HEADERS = \
 	include/strapwise/ask.h \
 	include/strapwise/calibrate.h \
 	include/strapwise/chart.h \
+	include/strapwise/drawing.h \
 	include/strapwise/field.h \
 	include/strapwise/grade.h \
 	include/strapwise/lubrication.h \

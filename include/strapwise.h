@@ -20,6 +20,7 @@
 #include <strapwise/spread.h>
 #include <strapwise/tool.h>
 #include <strapwise/chart.h>
+#include <strapwise/drawing.h>
 #include <strapwise/calibrate.h>
 #include <strapwise/strap.h>
 #include <strapwise/ask.h>

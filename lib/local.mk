@@ -45,6 +45,7 @@ libstrapwise_la_SOURCES = \
 	lib/fastener/calibrate.h lib/fastener/calibrate_resolve.c \
 	lib/fastener/sample.c lib/fastener/calibrate_judge.c \
 	lib/fastener/calibrate_friction.c lib/fastener/calibrate.c \
+	lib/fastener/calibrate_plot.c \
 	lib/clamp/seat.h lib/clamp/seat.c \
 	lib/clamp/strap_balance.h lib/clamp/strap_balance.c \
 	lib/clamp/strap_fields.c \
@@ -58,7 +59,9 @@ libstrapwise_la_SOURCES = \
 	lib/clamp/matters.c \
 	lib/clamp/strap_draw.h lib/clamp/strap_draw.c \
 	lib/clamp/strap_spread.c \
-	lib/clamp/strap_window.c
+	lib/clamp/strap_window.c \
+	lib/sheet/svg.h lib/sheet/svg.c \
+	lib/sheet/scale.h lib/sheet/scale.c
 nodist_libstrapwise_la_SOURCES = $(TABLE_SOURCES) base/tables.h
 
 pkgconfigdir = $(libdir)/pkgconfig

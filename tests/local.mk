@@ -41,6 +41,8 @@ C_TESTS = \
 	tests/fastener/test_fit_line \
 	tests/fastener/test_pairs \
 	tests/fastener/test_calibrate \
+	tests/fastener/test_calibrate_plot \
+	tests/sheet/test_svg \
 	tests/clamp/test_seat \
 	tests/clamp/test_strap \
 	tests/clamp/test_ask \
@@ -140,6 +142,10 @@ tests_fastener_test_pairs_LDADD = $(TEST_LIBS)
 tests_fastener_test_calibrate_SOURCES = tests/fastener/test_calibrate.c
 tests_fastener_test_calibrate_CPPFLAGS = $(TEST_CPPFLAGS)
 tests_fastener_test_calibrate_LDADD = $(TEST_LIBS)
+tests_fastener_test_calibrate_plot_SOURCES = \
+	tests/fastener/test_calibrate_plot.c
+tests_fastener_test_calibrate_plot_CPPFLAGS = $(TEST_CPPFLAGS)
+tests_fastener_test_calibrate_plot_LDADD = $(TEST_LIBS)
 
 tests_base_test_status_SOURCES = tests/base/test_status.c
 tests_base_test_status_CPPFLAGS = \
@@ -183,6 +189,13 @@ tests_fastener_test_fit_line_SOURCES = tests/fastener/test_fit_line.c \
 tests_fastener_test_fit_line_CPPFLAGS = \
 	$(TEST_CPPFLAGS) -I$(top_srcdir)/lib $(GSL_CFLAGS)
 tests_fastener_test_fit_line_LDADD = $(CHECK_LIBS) $(GSL_LIBS)
+tests_sheet_test_svg_SOURCES = tests/sheet/test_svg.c \
+	lib/sheet/svg.c lib/sheet/scale.c \
+	lib/base/utf8.c lib/base/status.c lib/base/number.c
+tests_sheet_test_svg_CPPFLAGS = \
+	$(TEST_CPPFLAGS) -I$(top_srcdir)/lib -DSW_BUILD \
+	-DSW__VERSION='""' -DSW__TABLES_VERSION='""'
+tests_sheet_test_svg_LDADD = $(CHECK_LIBS)
 tests_clamp_test_seat_SOURCES = tests/clamp/test_seat.c lib/clamp/seat.c
 tests_clamp_test_seat_CPPFLAGS = $(TEST_CPPFLAGS) -I$(top_srcdir)/lib
 tests_clamp_test_seat_LDADD = $(CHECK_LIBS)

@@ -240,6 +240,8 @@ def _pairs_class():
 
 _pairs_class()
 del _pairs_class
+Drawing.svg.__doc__ = "The text of an SVG file."
+Drawing._repr_svg_ = Drawing.svg
 
 
 def quantity(text, kind, field=None):

@@ -283,6 +283,10 @@ Returns a ChartOut (N, N.m, ft-lbf).";
 
 Returns a CalibrateOut (N, N.m, %, mm).";
 
+%feature("docstring") sw_calibrate_plot
+"Plot of force (N) against torque (N.m): the pairs, the line of K, the band of the
+tolerance interval. Returns a Drawing; its svg() is the text of an SVG file.";
+
 %feature("docstring") sw_calibrate_resolve
 "Fills every open field of a CalibrateIn in place, for these pairs; assumed()
 lists them. Setting a field afterwards makes it yours; what the library filled in
@@ -373,6 +377,8 @@ resolution_Nm.";
 %feature("docstring") sw_pairs
 "Pairs of torque (N.m) and force (N) in the order they were measured; len() is
 their number. Pairs([(20, 8310), (40, 16900)]) makes two.";
+%feature("docstring") sw_drawing
+"A finished drawing. The same question gives the same bytes.";
 %feature("docstring") sw_pairs_out
 "What the head of a file of pairs says, from Pairs.about().";
 %feature("docstring") sw_pair_out

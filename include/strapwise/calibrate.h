@@ -10,7 +10,7 @@
 #ifndef STRAPWISE_CALIBRATE_H
 #define STRAPWISE_CALIBRATE_H
 
-#include <strapwise/status.h>
+#include <strapwise/drawing.h>
 
 #ifdef __cplusplus
 extern "C" {
@@ -203,6 +203,16 @@ SW_API SW_NODISCARD sw_calibrate_out sw_calibrate(const sw_calibrate_in *in,
  *  end. `in` may be resolved or not. */
 SW_API SW_NODISCARD sw_assumption sw_calibrate_assumed(
     const sw_calibrate_in *in, const sw_pairs *pairs, int index, sw_error *err);
+
+/**
+ * Plot of force against torque: the pairs, the line of K, the band of the
+ * tolerance interval, both unit systems.
+ *
+ * @return NULL on an error; else to be freed by sw_drawing_free()
+ */
+SW_API SW_NODISCARD sw_drawing *sw_calibrate_plot(const sw_calibrate_in *in,
+                                                  const sw_pairs *pairs,
+                                                  sw_error *err);
 
 /** The index-th sentence on what a calibration does not check, or NULL past
  *  the end. */

@@ -88,4 +88,27 @@ START_TEST(calibrate)
 }
 END_TEST
 
-int main(void) { return RUN_TESTS("memory", pairs, calibrate); }
+START_TEST(plot)
+{
+    sw_error err;
+    sw_pairs *p = sw_pairs_new(&err);
+    ck_assert_int_eq(sw_pairs_read(p, text, strlen(text), NULL, &err), 0);
+    sw_calibrate_in in;
+    sw_calibrate_defaults(&in);
+    SET(in.thread, "M12");
+    int n = 0;
+    sw_drawing *d = NULL;
+    for (; !d; n++) {
+        left = n;
+        d = sw_calibrate_plot(&in, p, &err);
+        if (!d)
+            check_memory("plot", &err, err.code);
+    }
+    ck_assert_int_ge(n, 5);
+    left = -1;
+    sw_drawing_free(d);
+    sw_pairs_free(p);
+}
+END_TEST
+
+int main(void) { return RUN_TESTS("memory", pairs, calibrate, plot); }

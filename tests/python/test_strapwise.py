@@ -22,6 +22,7 @@ import subprocess
 import sys
 import threading
 import unittest
+import xml.dom.minidom
 
 try:
     import resource
@@ -212,6 +213,11 @@ class Values(unittest.TestCase):
         self.assertAlmostEqual(r.nut_factor_origin, 0.21473, delta=0.5e-5)
         self.assertAlmostEqual(r.nut_factor_sd, 0.03515, delta=0.5e-5)
         self.assertIsNone(r.mu_thread)
+        drawing = strapwise.calibrate_plot(q, pairs)
+        self.assertTrue(drawing.svg().startswith("<svg "))
+        self.assertIn("M12x1.25: nut factor K 0.221", drawing.svg())
+        xml.dom.minidom.parseString(drawing.svg())
+        self.assertRaises(Error, strapwise.calibrate_plot, q, Pairs())
         mean = sum(math.log(pairs.at(q, i).nut_factor) for i in range(20)) / 20
         self.near(r.nut_factor, math.exp(mean), 1e-13)
         self.assertEqual([a["name"] for a in strapwise.assumed(q, pairs)],
@@ -1024,6 +1030,7 @@ class Robustness(unittest.TestCase):
         self.flat(pairs.read, TABLE)
         self.flat(pairs.read, TABLE + "1;2;3\n")
         self.flat(pairs.at, CalibrateIn(), 1)
+        self.flat(strapwise.calibrate_plot, CalibrateIn(), Pairs())
         self.flat(strapwise.calibrate, q, pairs)
 
     def test_memory_of_the_rest(self):
@@ -1071,7 +1078,7 @@ class Documentation(unittest.TestCase):
         texts = {"strapwise": strapwise.__doc__, "Error": Error.__doc__}
         for name, f in self.functions().items():
             texts[name] = f.__doc__
-        for cls in QUESTIONS + ANSWERS + (Pairs,):
+        for cls in QUESTIONS + ANSWERS + (Pairs, strapwise.Drawing):
             texts[cls.__name__] = cls.__doc__
             for member, thing in vars(cls).items():
                 if not member.startswith("_") and member != "thisown":
