@@ -63,6 +63,14 @@ typedef struct {
 
 #define OPTIONS_MOST 80
 
+/* Whence a nut factor came; file NULL: from no calibration. */
+typedef struct {
+    const char *file;
+    sw_pairs_out about;
+    sw_calibrate_out out;
+    uint64_t warnings;
+} calibration;
+
 typedef struct {
     const command *command;
     const topic *topic; /* NULL where the command asks no single question */
@@ -72,6 +80,8 @@ typedef struct {
     int options;
     int json, strict, replace, help, csv, assumed;
     const char *units, *output, *find, *series, *tools;
+    const char *svg, *nut_factor_from;
+    calibration calibration;
     int us;            /* from units: US units first */
     const char **file; /* words without dashes, where they are file names */
     int files;
@@ -110,12 +120,16 @@ int read_file(const char *who, const char *name, page *text);
 /* parts of one line, ended by NULL; returns `status` */
 int complain(int status, const char *who, ...);
 int complain_page(int status, const char *who, page *line);
-/* reports an error of the library: BAD_INPUT, or NOT_MET for "no answer" */
+/* reports an error of the library: BAD_INPUT, NOT_MET for "no answer", or
+ * NOT_FINISHED for no memory */
 int complain_error(request *r, const sw_error *err);
 /* DONE or NOT_FINISHED; `output` NULL is standard output */
 int deliver(page *p, const char *who, const char *output, int replace);
 /* 0 when a file may be written there; else complains */
 int output_refused(const char *who, const char *output, int replace);
+/* the same, blaming another option */
+int file_refused(const char *who, const char *option_name, const char *output,
+                 int replace);
 
 /* ---- commands.c, help.c ---- */
 
@@ -147,6 +161,7 @@ int run_strap(request *r, page *p);
 int run_window(request *r, page *p);
 int run_methods(request *r, page *p);
 int run_tool(request *r, page *p);
+int run_calibrate(request *r, page *p);
 int run_cases(request *r, page *p);
 
 /* ---- json.c: the writer; json_answer.c: results ---- */
@@ -247,5 +262,18 @@ void say_tools_head(page *p);
 void say_tools_one(page *p, const char *name, const sw_tool_out *t);
 void say_tools_not(page *p, const char *name, const sw_error *err,
                    double torque_Nm, int torque_unit);
+void say_calibrate(page *p, request *r, const sw_calibrate_out *o);
+
+/* ---- calibration.c: a file of pairs, and its K as a nut factor ---- */
+
+/* 0 or the exit status, after it has complained; to be freed then by
+ * sw_pairs_free(). "-" is standard input. */
+int calibration_read(const char *who, const char *name, sw_pairs **pairs);
+/* Puts the K of --nut-factor-from into the question; 0 or the exit status,
+ * after it has complained. Nothing where the option was not given. */
+int calibration_take(request *r);
+/* whence K came; nothing without a calibration */
+void say_calibration(page *p, const request *r);
+void json_calibration(json *j, const request *r);
 
 #endif

@@ -30,7 +30,7 @@ static const command list[] = {
      .example = "strapwise torque M12 --preload 20kN --lubrication oiled",
      .topic = "torque",
      .with = "spread",
-     .more = "",
+     .more = " nut_factor_from",
      .hidden = " torque_Nm" TRIALS,
      .positional = "thread",
      .run = run_torque},
@@ -42,7 +42,7 @@ static const command list[] = {
      .example = "strapwise preload 1/2-13 --torque \"25 ft-lbf\"",
      .topic = "preload",
      .with = "spread",
-     .more = "",
+     .more = " nut_factor_from",
      .hidden = " preload_N use" TRIALS,
      .positional = "thread",
      .run = run_preload},
@@ -75,7 +75,7 @@ static const command list[] = {
      .topic = "strap",
      .with = "strap_spread",
      .more = " find side_pull_N toe_error_pct vial_mm_per_m basis toe_force_N "
-             "hold_N flat_N assumed",
+             "hold_N flat_N assumed nut_factor_from",
      .hidden = "",
      .positional = "",
      .run = run_strap},
@@ -118,6 +118,32 @@ static const command list[] = {
      .hidden = "",
      .positional = "torque_Nm",
      .run = run_tool},
+    {.name = "calibrate",
+     .purpose = "the shop's own nut factor from pairs of torque and force",
+     .usage = "FILE [--thread THREAD] [--svg FILE] [options]",
+     .text =
+         "FILE is a table as a spreadsheet writes it, comma, semicolon or "
+         "tab between the columns; - is standard input. First, each "
+         "optional, lines such as\n"
+         "  name: oiled studs, spring 2026\n"
+         "  thread: M12\n"
+         "  lubrication: slideway oil\n"
+         "  prevailing: 2 N.m\n"
+         "then the header with units, then a row for each stud in the order "
+         "of tightening:\n"
+         "  torque [N.m]; force [kN]\n"
+         "  20; 8.31\n"
+         "  40; 16.9\n"
+         "More columns: thread torque, seat torque (measured apart), no, "
+         "note. The force is the tension in the stud. The K can then be "
+         "used: strapwise torque M12 --preload 20kN --nut-factor-from "
+         "FILE.\n",
+     .example = "strapwise calibrate pairs.csv --thread M12 --svg pairs.svg",
+     .topic = "calibrate",
+     .more = " svg",
+     .hidden = "",
+     .positional = "file",
+     .run = run_calibrate},
     {.name = "cases",
      .purpose = "recompute files of published values and count what differs",
      .usage = "FILE...",

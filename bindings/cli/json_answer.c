@@ -75,6 +75,14 @@ static const char *const strap_keys[] = {"preload_N",
 
 static const char *const tool_keys[] = {"torque_Nm", "torque_inlbf",
                                         "torque_ftlbf", NULL};
+static const char *const calibrate_keys[] = {"nut_factor",
+                                             "nut_factor_low",
+                                             "nut_factor_high",
+                                             "sigma_ln",
+                                             "scatter_pct",
+                                             "slope",
+                                             "n",
+                                             NULL};
 
 static const char *const no_keys[] = {NULL};
 
@@ -89,6 +97,8 @@ static const char *const *keys_of(const topic *t)
         return strap_keys;
     case SW_STRUCT_TOOL_OUT:
         return tool_keys;
+    case SW_STRUCT_CALIBRATE_OUT:
+        return calibrate_keys;
     default:
         return no_keys;
     }

@@ -19,6 +19,8 @@ strapwise_SOURCES = \
 	bindings/cli/run_methods.c \
 	bindings/cli/chart.h bindings/cli/run_chart.c \
 	bindings/cli/run_tool.c bindings/cli/say_tool.c \
+	bindings/cli/calibration.c \
+	bindings/cli/run_calibrate.c bindings/cli/say_calibrate.c \
 	bindings/cli/case.h bindings/cli/cases.c \
 	bindings/cli/case_input.c bindings/cli/case_expect.c \
 	bindings/cli/say.c bindings/cli/say_notes.c bindings/cli/say_matters.c \

@@ -90,6 +90,11 @@ void request_options(request *r, const command *c)
     }
     if (r->with)
         add_second(r, c);
+    if (listed(c->more, "nut_factor_from"))
+        add_text(r, "--nut-factor-from", &r->nut_factor_from, "FILE",
+                 "K from one's own pairs of torque and force");
+    if (listed(c->more, "svg"))
+        add_text(r, "--svg", &r->svg, "FILE", "draw the plot into this file");
     if (listed(c->more, "find"))
         add_text(r, "--find", &r->find, "tilt|place|torque|window",
                  "put the question backwards");
@@ -114,7 +119,7 @@ void request_options(request *r, const command *c)
     add_text(r, "--output", &r->output, "FILE", "write to this file");
     r->option[r->options - 1].also = "-o";
     add_flag(r, "--replace", NULL, &r->replace,
-             "let --output write over an existing file");
+             "let an existing file be written over");
     add_flag(r, "--help", "-h", &r->help, "this text");
 }
 

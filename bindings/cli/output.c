@@ -64,7 +64,9 @@ int complain_error(request *r, const sw_error *err)
         (err->code == SW_ERR_MISSING || err->code == SW_ERR_NULL))
         page_add(&line, " (to the shell an unquoted #10-32 is a comment: "
                         "write 10-32)");
-    return complain_page(err->code == SW_ERR_NONE ? NOT_MET : BAD_INPUT,
+    return complain_page(err->code == SW_ERR_NONE     ? NOT_MET
+                         : err->code == SW_ERR_MEMORY ? NOT_FINISHED
+                                                      : BAD_INPUT,
                          r->command->name, &line);
 }
 
@@ -87,13 +89,20 @@ static int exists(const char *name, struct stat *about)
 
 int output_refused(const char *who, const char *output, int replace)
 {
+    return file_refused(who, "--output", output, replace);
+}
+
+int file_refused(const char *who, const char *option_name, const char *output,
+                 int replace)
+{
     struct stat about;
     if (!output || strcmp(output, "-") == 0)
         return DONE;
     /* a link that leads nowhere is something, too */
     if (lstat(output, &about) == 0 && !replace) {
         page line = {0};
-        page_add(&line, "--output: ");
+        page_add(&line, option_name);
+        page_add(&line, ": ");
         spell_quoted(&line, output);
         page_add(&line, " exists; give --replace to write over it");
         return complain_page(NOT_FINISHED, who, &line);

@@ -17,6 +17,7 @@ static void whole_json(page *p, request *r, answer *a, answer *spread)
         json_fields(&j, r, r->with, spread);
         json_close(&j, '}');
     }
+    json_calibration(&j, r);
     json_assumed(&j, spread ? r->with : r->topic, &r->question, NULL);
     json_not_checked(&j, r->topic);
     json_warnings(&j, "warnings", r->warnings);
@@ -28,7 +29,7 @@ static int solve(request *r, answer *a)
     r->topic->solve(&r->question, a);
     if (a->out.status)
         return complain_error(r, &a->err);
-    r->warnings = topic_warnings(r->topic, a);
+    r->warnings = topic_warnings(r->topic, a) | r->calibration.warnings;
     return DONE;
 }
 
@@ -53,7 +54,9 @@ int run_thread(request *r, page *p)
 static int run_either(request *r, page *p)
 {
     answer a, spread;
-    int status = solve(r, &a);
+    int status = calibration_take(r);
+    if (!status)
+        status = solve(r, &a);
     if (!status)
         status = spread_torque(r, &spread);
     if (status)
@@ -64,6 +67,7 @@ static int run_either(request *r, page *p)
         return DONE;
     }
     say_torque_answer(p, r, &a.out.torque, &spread.out.spread);
+    say_calibration(p, r);
     say_warnings(p, r->warnings);
     say_assumed(p, r->us, r->with, &r->question, NULL);
     say_not_checked(p, r->topic);

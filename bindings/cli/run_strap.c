@@ -60,7 +60,9 @@ static void take_spread(sw_strap_out *s, const sw_strap_spread_out *spread)
 int run_strap(request *r, page *p)
 {
     answer found, a, spread;
-    int status = find_ask(r, &found);
+    int status = calibration_take(r);
+    if (!status)
+        status = find_ask(r, &found);
     if (status)
         return status;
     const topic *find = find_topic(r);
@@ -68,7 +70,7 @@ int run_strap(request *r, page *p)
     if (a.out.status)
         return complain_error(r, &a.err);
     const int spreads = wants_spread(r);
-    uint64_t own = topic_warnings(r->topic, &a);
+    uint64_t own = topic_warnings(r->topic, &a) | r->calibration.warnings;
     if (spreads) {
         status = spread_strap(r, &spread);
         if (status)
@@ -90,6 +92,7 @@ int run_strap(request *r, page *p)
             find_json(&j, r, &found);
         if (spreads)
             spread_json(&j, r, &spread);
+        json_calibration(&j, r);
         json_assumed(&j, asked, &r->question, r);
         json_matters(&j, &r->question.in.strap);
         json_not_checked(&j, r->topic);
@@ -102,6 +105,7 @@ int run_strap(request *r, page *p)
     say_strap(p, r, &a.out.strap);
     if (spreads)
         say_strap_spread(p, r, &spread.out.strap_spread);
+    say_calibration(p, r);
     say_warnings(p, own);
     /* what matters is judged by the nominal answer; one that has none gets the
      * plain list */

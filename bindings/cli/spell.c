@@ -135,6 +135,8 @@ static const struct {
     {"seed", "the same seed draws the same straps"},
     {"threads", "threads at work; the answer is the same"},
     {"vary", "what is drawn"},
+    {"confidence", "of the intervals, 0.95 or 95%"},
+    {"proportion", "part of the studs that an interval is to hold"},
 };
 
 const char *spell_purpose(const char *field)

@@ -70,6 +70,11 @@ static void strap_spread_defaults(question *q)
     sw_spread_defaults(&q->beside.spread);
 }
 
+static void calibrate_defaults(question *q)
+{
+    sw_calibrate_defaults(&q->in.calibrate);
+}
+
 static void solve_thread(const question *q, answer *a)
 {
     a->out.thread = sw_thread(text_or_null(q->arguments.designation), &a->err);
@@ -176,6 +181,11 @@ static void solve_t(const question *q, answer *a)
     a->out.quantity = sw_t_quantile(q->arguments.p, q->arguments.df, &a->err);
 }
 
+static void solve_calibrate(const question *q, answer *a)
+{
+    a->out.calibrate = sw_calibrate(&q->in.calibrate, q->pairs, &a->err);
+}
+
 static sw_assumption torque_assumed(const question *q, int i, sw_error *err)
 {
     return sw_torque_assumed(&q->in.torque, i, err);
@@ -254,6 +264,11 @@ static const char *tool_not_checked(int index)
     return index >= 0 && index < count ? sentence[index] : NULL;
 }
 
+static sw_assumption calibrate_assumed(const question *q, int i, sw_error *err)
+{
+    return sw_calibrate_assumed(&q->in.calibrate, q->pairs, i, err);
+}
+
 /* A torque says nothing about what the stud is screwed into. */
 static const char *torque_not_checked(int index)
 {
@@ -310,6 +325,9 @@ static const topic list[] = {
      strap_window_assumed, sw_strap_not_checked, WARN(sw_window_out)},
     {"tool", SW_STRUCT_TOOL_IN, 0, SW_STRUCT_TOOL_OUT, "", tool_defaults,
      solve_tool, tool_assumed, tool_not_checked, WARN(sw_tool_out)},
+    {"calibrate", SW_STRUCT_CALIBRATE_IN, 0, SW_STRUCT_CALIBRATE_OUT, "",
+     calibrate_defaults, solve_calibrate, calibrate_assumed,
+     sw_calibrate_not_checked, WARN(sw_calibrate_out)},
     {"quantity", 0, 0, 0, " text kind", no_defaults, solve_quantity, NULL, NULL,
      0},
     {"normal_quantile", 0, 0, 0, " p", no_defaults, solve_normal, NULL, NULL,

@@ -29,10 +29,12 @@ typedef struct {
         sw_chart_in chart;
         sw_strap_in strap;
         sw_tool_in tool;
+        sw_calibrate_in calibrate;
     } in;
     union {
         sw_spread_in spread;
-    } beside; /* a second question, of some topics */
+    } beside;              /* a second question, of some topics */
+    const sw_pairs *pairs; /* what a calibration is put with */
     topic_arguments arguments;
 } question;
 
@@ -54,6 +56,7 @@ typedef struct {
         sw_strap_spread_out strap_spread;
         sw_tool_out tool;
         sw_quantity_out quantity;
+        sw_calibrate_out calibrate;
     } out;
     sw_error err;
 } answer;
