@@ -46,7 +46,7 @@ build()
         -DSW_BUILD -DSW__VERSION='"fuzz"' -DSW__TABLES_VERSION='"fuzz"' "$@"
 }
 
-for target in text strap; do
+for target in text strap pairs; do
     mkdir -p "$tmp/$target" "$tmp/seeds-$target" "$tmp/found-$target"
     cp "$here/corpus/$target"-* "$tmp/seeds-$target/" || exit 1
     # shellcheck disable=SC2046 # lists of words
