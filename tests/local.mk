@@ -65,7 +65,11 @@ TESTS += \
 	tests/installed.sh \
 	tests/locale.sh \
 	tests/bad-tables/run.sh \
-	tests/cli/run.sh
+	tests/cli/run.sh \
+	tests/cli/tool.sh \
+	tests/cli/calibrate.sh \
+	tests/cli/spread.sh \
+	tests/cli/corpus.sh
 
 if HAVE_PYTHON
 TESTS += tests/python.sh

@@ -1,47 +1,11 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Calibration: a file of pairs, and its K in the place of a nut factor.
+ * Calibration: a file of pairs, its K in the place of a nut factor, and its
+ * scatter in the place of a published one.
  */
-#define _POSIX_C_SOURCE 200809L
 #include "cli.h"
 
-#include <errno.h>
-#include <stdio.h>
 #include <string.h>
-
-static int unreadable(const char *who, const char *name, int why)
-{
-    page line = {0};
-    page_add(&line, "cannot read ");
-    spell_quoted(&line, name);
-    page_add(&line, ": ");
-    page_add(&line, why ? strerror(why) : "input error");
-    return complain_page(NOT_FINISHED, who, &line);
-}
-
-/* Reads to the end, or a little past what the library takes: a device has no
- * end. */
-static int read_input(const char *who, const char *name, page *text)
-{
-    enum { MOST = 5 << 20 };
-    char piece[4096];
-    const int standard = strcmp(name, "-") == 0;
-    errno = 0;
-    FILE *file = standard ? stdin : fopen(name, "rb");
-    if (!file)
-        return unreadable(who, name, errno);
-    size_t n;
-    while (text->length < MOST && (n = fread(piece, 1, sizeof piece, file)) > 0)
-        page_add_n(text, piece, n);
-    const int why = errno, bad = ferror(file);
-    if (!standard)
-        fclose(file);
-    if (bad)
-        return unreadable(who, name, why);
-    return text->failed
-               ? complain(NOT_FINISHED, who, "out of memory", (char *)NULL)
-               : DONE;
-}
 
 /* A fault in a file: its message starts with a file name, in which no field is
  * to be spelled as an option. */
@@ -56,7 +20,7 @@ int calibration_read(const char *who, const char *name, sw_pairs **pairs)
     sw_error err;
     page text = {0};
     *pairs = NULL;
-    int status = read_input(who, name, &text);
+    int status = read_file(who, name, &text);
     if (!status) {
         *pairs = sw_pairs_new(&err);
         if (!*pairs ||
@@ -93,6 +57,25 @@ static int thread_differs(const char *of_pairs, const char *asked)
     return of_pairs[0] && !t.status && strcmp(of_pairs, t.designation) != 0;
 }
 
+/* What the pairs scatter is the nut factor's part: the tool at the machine may
+ * be another. The tolerance interval is used, which counts how few pairs there
+ * are; where it is wider than any spread the published one stays. */
+static void take_scatter(request *r, const sw_calibrate_in *in)
+{
+    sw_spread_in *spread = &r->question.beside.spread;
+    const sw_calibrate_out *c = &r->calibration.out;
+    const sw_field *most =
+        sw_field_named(SW_STRUCT_SPREAD_IN, "factor_scatter_pct");
+    if (request_given(r, "--method") || request_given(r, "--scatter") ||
+        request_given(r, "--factor-scatter") || !is_known(c->tolerance_pct) ||
+        c->tolerance_pct > most->max)
+        return;
+    spread->factor_scatter_pct = c->tolerance_pct;
+    if (!request_given(r, "--published-coverage"))
+        spread->published_coverage = in->proportion;
+    r->calibration.scatters = 1;
+}
+
 static int use(request *r, const sw_pairs *pairs)
 {
     sw_error err;
@@ -114,6 +97,9 @@ static int use(request *r, const sw_pairs *pairs)
     if (thread_differs(c->about.thread, thread.place))
         c->warnings |= SW_WARN_THREAD_DIFFERS;
     slot_set_number(K, c->out.nut_factor);
+    sw_calibrate_in full = in;
+    if (!sw_calibrate_resolve(&full, pairs, &err)) /* it was, a moment ago */
+        take_scatter(r, &full);
     /* K is what is left of the torque without it */
     if (is_known(c->about.prevailing_torque_Nm) &&
         !request_given(r, "--prevailing-torque"))
@@ -169,6 +155,11 @@ void say_calibration(page *p, const request *r)
         page_add(p, ", and the prevailing torque of ");
         say_torque(p, r->us, c->about.prevailing_torque_Nm);
     }
+    if (c->scatters) {
+        page_add(p, "; scatter to rely on ±");
+        page_number(p, c->out.tolerance_pct, 3);
+        page_add(p, KEEP "%");
+    }
     say_done(p, start);
 }
 
@@ -187,6 +178,7 @@ void json_calibration(json *j, const request *r)
     json_number(j, "nut_factor_low", c->out.nut_factor_low);
     json_number(j, "nut_factor_high", c->out.nut_factor_high);
     json_number(j, "sigma_ln", c->out.sigma_ln);
+    json_number(j, "tolerance_pct", c->out.tolerance_pct);
     json_number(j, "prevailing_torque_Nm", c->about.prevailing_torque_Nm);
     json_warnings(j, "warnings", c->warnings);
     json_close(j, '}');

@@ -61,13 +61,14 @@ typedef struct {
     int given;
 } option;
 
-#define OPTIONS_MOST 80
+#define OPTIONS_MOST 100
 
 /* Whence a nut factor came; file NULL: from no calibration. */
 typedef struct {
     const char *file;
     sw_pairs_out about;
     sw_calibrate_out out;
+    int scatters; /* its scatter was put in the place of a published one */
     uint64_t warnings;
 } calibration;
 

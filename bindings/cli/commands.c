@@ -88,7 +88,7 @@ static const command list[] = {
      .example = "strapwise window M12 --hold 8kN --flat 18kN --lubrication "
                 "oiled",
      .topic = "window",
-     .more = "",
+     .more = " nut_factor_from",
      .hidden = " preload_N torque_Nm use" TRIALS,
      .positional = "thread",
      .run = run_window},

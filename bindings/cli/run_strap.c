@@ -44,8 +44,8 @@ static void json_matters(json *j, const sw_strap_in *in)
 static int wants_spread(const request *r)
 {
     const sw_strap_in *in = &r->question.in.strap;
-    return in->nut != SW_NUT_STILL &&
-           (is_known(in->torque_Nm) || r->find || spread_asked(r));
+    const int turned = in->nut != SW_NUT_STILL;
+    return spread_asked(r) || (turned && (is_known(in->torque_Nm) || r->find));
 }
 
 static void take_spread(sw_strap_out *s, const sw_strap_spread_out *spread)
@@ -85,7 +85,7 @@ int run_strap(request *r, page *p)
     const topic *asked = spreads ? r->with : r->topic;
     if (r->json) {
         json j = json_start(p);
-        if (spreads && spread_asked(r))
+        if (spreads && (spread_asked(r) || r->calibration.scatters))
             take_spread(&a.out.strap, &spread.out.strap_spread);
         json_fields(&j, r, r->topic, &a);
         if (find)

@@ -14,13 +14,6 @@ static int has_nominal(const sw_strap_out *s)
     return !(s->warnings & SW_WARN_NO_NOMINAL);
 }
 
-static const char *band_name(const sw_strap_out *s)
-{
-    return s->band == SW_BAND_SCATTER
-               ? " in the model's band with the scatter of torque and friction"
-               : " in the model's band";
-}
-
 static void say_head(page *p, int us, const sw_strap_in *in,
                      const sw_strap_out *s)
 {
@@ -55,7 +48,7 @@ static void say_forces(page *p, int us, const sw_strap_out *s)
     if (band) {
         page_add(p, has_nominal(s) ? ", " : "");
         say_force_range(p, us, s->toe_force_low_N, s->toe_force_high_N);
-        page_add(p, band_name(s));
+        page_add(p, " in the model's band");
     }
     say_done(p, start);
 

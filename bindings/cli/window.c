@@ -93,20 +93,25 @@ int run_window(request *r, page *p)
         return missing(r, "--flat",
                        ": missing; give the force not to be "
                        "exceeded (--flat 18kN)");
+    const int status = calibration_take(r);
+    if (status)
+        return status;
     r->topic->solve(&r->question, &a);
     if (a.out.status)
         return complain_error(r, &a.err);
     const sw_window_out *w = &a.out.window;
-    r->warnings = w->warnings;
+    r->warnings = w->warnings | r->calibration.warnings;
     if (r->json) {
         json j = json_start(p);
         json_fields(&j, r, r->topic, &a);
+        json_calibration(&j, r);
         json_assumed(&j, r->topic, &r->question, NULL);
         json_not_checked(&j, r->topic);
         json_warnings(&j, "warnings", r->warnings);
         json_end(&j);
     } else {
         say_window(p, r->us, w, " in the stud");
+        say_calibration(p, r);
         say_warnings(p, r->warnings);
         say_assumed(p, r->us, r->topic, &r->question, NULL);
         say_not_checked(p, r->topic);
