@@ -216,6 +216,7 @@ bench: strapwise$(EXEEXT) tests/bench/trials$(EXEEXT)
 
 EXTRA_DIST += \
 	tests/common.h \
+	tests/gsl_handler.h \
 	tests/near.h \
 	tests/random.h \
 	tests/short_memory.h \
