@@ -41,12 +41,16 @@
 %rename(CalibrateOut) sw_calibrate_out;
 %rename(ChartIn) sw_chart_in;
 %rename(ChartOut) sw_chart_out;
+%rename(EngageIn) sw_engage_in;
 %rename(Field) sw_field;
 %rename(Drawing) sw_drawing;
+%rename(GivesOut) sw_gives_out;
 %rename(GradeOut) sw_grade_out;
 %rename(LubricationOut) sw_lubrication_out;
+%rename(MaterialOut) sw_material_out;
 %rename(MatterOut) sw_matter_out;
 %rename(MethodOut) sw_method_out;
+%rename(NutOut) sw_nut_out;
 %rename(PairOut) sw_pair_out;
 %rename(Pairs) sw_pairs;
 %rename(PairsOut) sw_pairs_out;
@@ -57,6 +61,8 @@
 %rename(StrapOut) sw_strap_out;
 %rename(StrapSpreadOut) sw_strap_spread_out;
 %rename(StrapTorqueOut) sw_strap_torque_out;
+%rename(StripIn) sw_strip_in;
+%rename(StripOut) sw_strip_out;
 %rename(ThreadOut) sw_thread_out;
 %rename(TiltOut) sw_tilt_out;
 %rename(ShopToolOut) sw_shop_tool_out;
@@ -64,6 +70,7 @@
 %rename(ToolOut) sw_tool_out;
 %rename(TorqueIn) sw_torque_in;
 %rename(TorqueOut) sw_torque_out;
+%rename(TurnOut) sw_turn_out;
 %rename(WindowOut) sw_window_out;
 
 /* Members are named without their struct: SWIG reads an unnamed struct before
@@ -92,7 +99,9 @@
 %ignore sw_calibrate_defaults;
 %ignore sw_chart_defaults;
 %ignore sw_spread_defaults;
+%ignore sw_engage_defaults;
 %ignore sw_strap_defaults;
+%ignore sw_strip_defaults;
 %ignore sw_tool_defaults;
 %ignore sw_torque_defaults;
 /* methods of a class */
@@ -214,8 +223,11 @@ static int sw_take_word(const char *word, int list, int *value,
 /* numbers */
 
 %typemap(out) int sw_calibrate_resolve,
-              int sw_chart_resolve, int sw_spread_resolve,
-              int sw_strap_resolve, int sw_tool_resolve,
+              int sw_chart_resolve,
+              int sw_spread_resolve,
+              int sw_strap_resolve,
+              int sw_strip_resolve,
+              int sw_tool_resolve,
               int sw_torque_resolve {
     %set_output(SW_NONE);
 }
@@ -382,7 +394,9 @@ static int sw_take_word(const char *word, int list, int *value,
 %input_struct(sw_calibrate_in, CalibrateIn, sw_calibrate_defaults)
 %input_struct(sw_chart_in, ChartIn, sw_chart_defaults)
 %input_struct(sw_spread_in, SpreadIn, sw_spread_defaults)
+%input_struct(sw_engage_in, EngageIn, sw_engage_defaults)
 %input_struct(sw_strap_in, StrapIn, sw_strap_defaults)
+%input_struct(sw_strip_in, StripIn, sw_strip_defaults)
 %input_struct(sw_tool_in, ToolIn, sw_tool_defaults)
 %input_struct(sw_torque_in, TorqueIn, sw_torque_defaults)
 
@@ -444,6 +458,9 @@ typedef struct sw_drawing {
 %include <strapwise/thread.h>
 %include <strapwise/grade.h>
 %include <strapwise/lubrication.h>
+%include <strapwise/material.h>
+%include <strapwise/nut.h>
+%include <strapwise/strip.h>
 %include <strapwise/method.h>
 %include <strapwise/torque.h>
 %include <strapwise/spread.h>
@@ -453,6 +470,8 @@ typedef struct sw_drawing {
 %include <strapwise/calibrate.h>
 %include <strapwise/strap.h>
 %include <strapwise/ask.h>
+%include <strapwise/weakest.h>
+%include <strapwise/turn.h>
 %include <strapwise/strap_spread.h>
 
 #undef in

@@ -9,14 +9,19 @@ roominclude_HEADERS = \
 	include/strapwise/field.h \
 	include/strapwise/grade.h \
 	include/strapwise/lubrication.h \
+	include/strapwise/material.h \
 	include/strapwise/method.h \
-	include/strapwise/spread.h \
+	include/strapwise/nut.h \
 	include/strapwise/quantile.h \
+	include/strapwise/spread.h \
 	include/strapwise/status.h \
 	include/strapwise/strap.h \
 	include/strapwise/strap_spread.h \
+	include/strapwise/strip.h \
 	include/strapwise/thread.h \
 	include/strapwise/tool.h \
 	include/strapwise/torque.h \
+	include/strapwise/turn.h \
 	include/strapwise/units.h \
+	include/strapwise/weakest.h \
 	include/strapwise/words.h

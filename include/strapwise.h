@@ -15,6 +15,9 @@
 #include <strapwise/thread.h>
 #include <strapwise/grade.h>
 #include <strapwise/lubrication.h>
+#include <strapwise/material.h>
+#include <strapwise/nut.h>
+#include <strapwise/strip.h>
 #include <strapwise/method.h>
 #include <strapwise/torque.h>
 #include <strapwise/spread.h>
@@ -24,6 +27,8 @@
 #include <strapwise/calibrate.h>
 #include <strapwise/strap.h>
 #include <strapwise/ask.h>
+#include <strapwise/weakest.h>
+#include <strapwise/turn.h>
 #include <strapwise/strap_spread.h>
 
 #endif

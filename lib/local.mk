@@ -18,6 +18,7 @@ libstrapwise_la_SOURCES = \
 	lib/base/number.h lib/base/number.c \
 	lib/base/units.c \
 	lib/base/root.h lib/base/root.c \
+	lib/base/material.h lib/base/material.c \
 	lib/base/settle.h \
 	lib/base/trials.h lib/base/trials.c \
 	lib/base/distribution.h lib/base/distribution.c \
@@ -27,9 +28,11 @@ libstrapwise_la_SOURCES = \
 	lib/base/csv.h lib/base/csv_reader.h lib/base/csv_fault.c \
 	lib/base/csv_header.c lib/base/csv.c \
 	lib/fastener/designation.h lib/fastener/designation.c \
+	lib/fastener/fit.h lib/fastener/fit.c \
 	lib/fastener/thread.c \
 	lib/fastener/grade.c \
 	lib/fastener/lubrication.c \
+	lib/fastener/nut.h lib/fastener/nut.c \
 	lib/fastener/method.c \
 	lib/fastener/torque.h lib/fastener/torque_resolve.c \
 	lib/fastener/torque.c \
@@ -37,6 +40,8 @@ libstrapwise_la_SOURCES = \
 	lib/fastener/spread.c \
 	lib/fastener/window.h lib/fastener/window.c \
 	lib/fastener/chart.c \
+	lib/fastener/strip.h lib/fastener/strip_resolve.c \
+	lib/fastener/strip.c \
 	lib/fastener/tool.h lib/fastener/tool_resolve.c \
 	lib/fastener/tool_choice.c lib/fastener/tool_file.c \
 	lib/fastener/tool.c \
@@ -57,6 +62,9 @@ libstrapwise_la_SOURCES = \
 	lib/clamp/ask_tilt.c \
 	lib/clamp/ask.c \
 	lib/clamp/matters.c \
+	lib/clamp/engage.h lib/clamp/engage.c \
+	lib/clamp/weakest.c \
+	lib/clamp/turn.c \
 	lib/clamp/strap_draw.h lib/clamp/strap_draw.c \
 	lib/clamp/strap_spread.c \
 	lib/clamp/strap_window.c \

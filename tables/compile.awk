@@ -63,11 +63,12 @@ function kind_of(column)
         return "text"
     if (column !~ /^[a-z][A-Za-z0-9_]*$/)
         return ""
-    if (column == "tpi" || column == "nut_factor")
+    if (column == "tpi" || column == "nut_factor" ||
+        column == "poisson" || column == "shear_ratio")
         return "number"
     if (column ~ /^nut_factor_./ || column ~ /^mu_./)
         return "number"
-    if (column ~ /_(mm|mm2|MPa|deg|pct)$/)
+    if (column ~ /_(mm|mm2|MPa|deg|pct|kg_per_m3)$/)
         return "number"
     # in the unit that the row's torque_unit says
     if (column ~ /^(range_low|range_high|resolution)$/)
@@ -141,7 +142,7 @@ function read_row(line,    n, i, value, key, text)
 
     # A grade has one row for each range of diameters.
     key = value[1]
-    if (table == "grades")
+    if (table == "grades" || table == "nuts")
         key = key "," shortest(value[3])
     if (key in line_of)
         refuse(column[1], "\"" key "\" is already on line " line_of[key])

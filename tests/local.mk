@@ -22,6 +22,7 @@ C_TESTS = \
 	tests/base/test_units_oracle \
 	tests/base/test_words \
 	tests/base/test_field \
+	tests/base/test_material \
 	tests/base/test_status \
 	tests/base/test_memory \
 	tests/base/test_root \
@@ -30,8 +31,11 @@ C_TESTS = \
 	tests/base/test_quantile \
 	tests/base/test_tolerance \
 	tests/fastener/test_thread \
+	tests/fastener/test_fit \
 	tests/fastener/test_grade \
 	tests/fastener/test_lubrication \
+	tests/fastener/test_nut \
+	tests/fastener/test_strip \
 	tests/fastener/test_torque \
 	tests/fastener/test_chart \
 	tests/fastener/test_tool \
@@ -47,6 +51,8 @@ C_TESTS = \
 	tests/clamp/test_strap \
 	tests/clamp/test_ask \
 	tests/clamp/test_matters \
+	tests/clamp/test_weakest \
+	tests/clamp/test_turn \
 	tests/clamp/test_strap_spread \
 	tests/clamp/test_strap_window
 
@@ -93,15 +99,29 @@ tests_base_test_words_LDADD = $(TEST_LIBS)
 tests_base_test_field_SOURCES = tests/base/test_field.c
 tests_base_test_field_CPPFLAGS = $(TEST_CPPFLAGS)
 tests_base_test_field_LDADD = $(TEST_LIBS)
+tests_base_test_material_SOURCES = tests/base/test_material.c
+tests_base_test_material_CPPFLAGS = $(TEST_CPPFLAGS)
+tests_base_test_material_LDADD = $(TEST_LIBS)
 tests_fastener_test_thread_SOURCES = tests/fastener/test_thread.c
 tests_fastener_test_thread_CPPFLAGS = $(TEST_CPPFLAGS)
 tests_fastener_test_thread_LDADD = $(TEST_LIBS)
+tests_fastener_test_fit_SOURCES = tests/fastener/test_fit.c lib/fastener/fit.c
+nodist_tests_fastener_test_fit_SOURCES = tables/fits.c tables/fits_pitch.c
+tests_fastener_test_fit_CPPFLAGS = \
+	$(TEST_CPPFLAGS) -I$(top_srcdir)/lib -I$(top_builddir)
+tests_fastener_test_fit_LDADD = $(TEST_LIBS)
 tests_fastener_test_grade_SOURCES = tests/fastener/test_grade.c
 tests_fastener_test_grade_CPPFLAGS = $(TEST_CPPFLAGS)
 tests_fastener_test_grade_LDADD = $(TEST_LIBS)
 tests_fastener_test_lubrication_SOURCES = tests/fastener/test_lubrication.c
 tests_fastener_test_lubrication_CPPFLAGS = $(TEST_CPPFLAGS)
 tests_fastener_test_lubrication_LDADD = $(TEST_LIBS)
+tests_fastener_test_nut_SOURCES = tests/fastener/test_nut.c
+tests_fastener_test_nut_CPPFLAGS = $(TEST_CPPFLAGS)
+tests_fastener_test_nut_LDADD = $(TEST_LIBS)
+tests_fastener_test_strip_SOURCES = tests/fastener/test_strip.c
+tests_fastener_test_strip_CPPFLAGS = $(TEST_CPPFLAGS)
+tests_fastener_test_strip_LDADD = $(TEST_LIBS)
 tests_fastener_test_torque_SOURCES = tests/fastener/test_torque.c
 tests_fastener_test_torque_CPPFLAGS = $(TEST_CPPFLAGS)
 tests_fastener_test_torque_LDADD = $(TEST_LIBS)
@@ -129,6 +149,12 @@ tests_clamp_test_ask_LDADD = $(TEST_LIBS)
 tests_clamp_test_matters_SOURCES = tests/clamp/test_matters.c
 tests_clamp_test_matters_CPPFLAGS = $(TEST_CPPFLAGS)
 tests_clamp_test_matters_LDADD = $(TEST_LIBS)
+tests_clamp_test_weakest_SOURCES = tests/clamp/test_weakest.c
+tests_clamp_test_weakest_CPPFLAGS = $(TEST_CPPFLAGS)
+tests_clamp_test_weakest_LDADD = $(TEST_LIBS)
+tests_clamp_test_turn_SOURCES = tests/clamp/test_turn.c
+tests_clamp_test_turn_CPPFLAGS = $(TEST_CPPFLAGS)
+tests_clamp_test_turn_LDADD = $(TEST_LIBS)
 tests_clamp_test_strap_spread_SOURCES = tests/clamp/test_strap_spread.c
 tests_clamp_test_strap_spread_CPPFLAGS = $(TEST_CPPFLAGS) $(GSL_CFLAGS)
 tests_clamp_test_strap_spread_LDADD = $(TEST_LIBS) $(GSL_LIBS)

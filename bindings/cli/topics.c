@@ -18,11 +18,15 @@ static const sw_field argument[] = {
     ARG(kind, "", SW_FIELD_TEXT, 0),
     ARG(grade, "", SW_FIELD_TEXT, 0),
     ARG(lubrication, "", SW_FIELD_TEXT, 0),
+    ARG(material, "", SW_FIELD_TEXT, 0),
+    ARG(nut_class, "", SW_FIELD_TEXT, 0),
     ARG(nominal_mm, "mm", SW_FIELD_NUMBER, 0),
     ARG(side_pull_N, "N", SW_FIELD_NUMBER, 0),
     ARG(toe_error_pct, "%", SW_FIELD_NUMBER, 0),
     ARG(vial_mm_per_m, "mm/m", SW_FIELD_NUMBER, 0),
     ARG(toe_force_N, "N", SW_FIELD_NUMBER, 0),
+    ARG(snug_N, "N", SW_FIELD_NUMBER, 0),
+    ARG(rank, "", SW_FIELD_NUMBER, 0),
     ARG(method, "", SW_FIELD_TEXT, 0),
     ARG(hold_N, "N", SW_FIELD_NUMBER, 0),
     ARG(flat_N, "N", SW_FIELD_NUMBER, 0),
@@ -56,6 +60,7 @@ static void no_defaults(question *q) { (void)q; }
 static void torque_defaults(question *q) { sw_torque_defaults(&q->in.torque); }
 static void chart_defaults(question *q) { sw_chart_defaults(&q->in.chart); }
 static void strap_defaults(question *q) { sw_strap_defaults(&q->in.strap); }
+static void strip_defaults(question *q) { sw_strip_defaults(&q->in.strip); }
 static void tool_defaults(question *q) { sw_tool_defaults(&q->in.tool); }
 
 static void torque_spread_defaults(question *q)
@@ -73,6 +78,12 @@ static void strap_spread_defaults(question *q)
 static void calibrate_defaults(question *q)
 {
     sw_calibrate_defaults(&q->in.calibrate);
+}
+
+static void strap_engage_defaults(question *q)
+{
+    sw_strap_defaults(&q->in.strap);
+    sw_engage_defaults(&q->beside.engage);
 }
 
 static void solve_thread(const question *q, answer *a)
@@ -154,6 +165,35 @@ static void solve_strap_window(const question *q, answer *a)
     a->out.window =
         sw_strap_window(&q->in.strap, &q->beside.spread, q->arguments.hold_N,
                         q->arguments.flat_N, &a->err);
+}
+
+static void solve_material(const question *q, answer *a)
+{
+    a->out.material = sw_material(text_or_null(q->arguments.material), &a->err);
+}
+
+static void solve_nut(const question *q, answer *a)
+{
+    a->out.nut = sw_nut_proof(text_or_null(q->arguments.nut_class),
+                              q->arguments.nominal_mm, &a->err);
+}
+
+static void solve_strip(const question *q, answer *a)
+{
+    a->out.strip = sw_strip(&q->in.strip, &a->err);
+}
+
+static void solve_weakest(const question *q, answer *a)
+{
+    const double rank = q->arguments.rank;
+    a->out.gives =
+        sw_strap_weakest(&q->in.strap, &q->beside.engage,
+                         rank >= 0 && rank < 1000 ? (int)rank : -1, &a->err);
+}
+
+static void solve_turn(const question *q, answer *a)
+{
+    a->out.turn = sw_strap_turn(&q->in.strap, q->arguments.snug_N, &a->err);
 }
 
 static void solve_quantity(const question *q, answer *a)
@@ -269,6 +309,21 @@ static sw_assumption calibrate_assumed(const question *q, int i, sw_error *err)
     return sw_calibrate_assumed(&q->in.calibrate, q->pairs, i, err);
 }
 
+static sw_assumption strip_assumed(const question *q, int i, sw_error *err)
+{
+    return sw_strip_assumed(&q->in.strip, i, err);
+}
+
+static sw_assumption weakest_assumed(const question *q, int i, sw_error *err)
+{
+    int first = 0;
+    while (!sw_strap_assumed(&q->in.strap, first, NULL).status)
+        first++;
+    return i < first ? sw_strap_assumed(&q->in.strap, i, err)
+                     : sw_strap_weakest_assumed(&q->in.strap, &q->beside.engage,
+                                                i - first, err);
+}
+
 /* A torque says nothing about what the stud is screwed into. */
 static const char *torque_not_checked(int index)
 {
@@ -328,6 +383,18 @@ static const topic list[] = {
     {"calibrate", SW_STRUCT_CALIBRATE_IN, 0, SW_STRUCT_CALIBRATE_OUT, "",
      calibrate_defaults, solve_calibrate, calibrate_assumed,
      sw_calibrate_not_checked, WARN(sw_calibrate_out)},
+    {"material", 0, 0, SW_STRUCT_MATERIAL_OUT, " material", no_defaults,
+     solve_material, NULL, NULL, WARN(sw_material_out)},
+    {"nut", 0, 0, SW_STRUCT_NUT_OUT, " nut_class nominal_mm", no_defaults,
+     solve_nut, NULL, NULL, WARN(sw_nut_out)},
+    {"strip", SW_STRUCT_STRIP_IN, 0, SW_STRUCT_STRIP_OUT, "", strip_defaults,
+     solve_strip, strip_assumed, NULL, WARN(sw_strip_out)},
+    {"weakest", SW_STRUCT_STRAP_IN, SW_STRUCT_ENGAGE_IN, SW_STRUCT_GIVES_OUT,
+     " rank", strap_engage_defaults, solve_weakest, weakest_assumed,
+     sw_strap_not_checked, WARN(sw_gives_out)},
+    {"turn", SW_STRUCT_STRAP_IN, 0, SW_STRUCT_TURN_OUT, " snug_N",
+     strap_defaults, solve_turn, strap_assumed, sw_strap_not_checked,
+     WARN(sw_turn_out)},
     {"quantity", 0, 0, 0, " text kind", no_defaults, solve_quantity, NULL, NULL,
      0},
     {"normal_quantile", 0, 0, 0, " p", no_defaults, solve_normal, NULL, NULL,

@@ -17,9 +17,12 @@
 typedef struct {
     char designation[160], text[160], kind[16], grade[40], lubrication[40];
     char method[40];
+    char material[40], nut_class[40];
     double nominal_mm, side_pull_N, toe_error_pct, vial_mm_per_m, toe_force_N;
     double hold_N, flat_N;
     double p, df;
+    double rank;
+    double snug_N;
     int basis;
 } topic_arguments;
 
@@ -28,11 +31,13 @@ typedef struct {
         sw_torque_in torque;
         sw_chart_in chart;
         sw_strap_in strap;
+        sw_strip_in strip;
         sw_tool_in tool;
         sw_calibrate_in calibrate;
     } in;
     union {
         sw_spread_in spread;
+        sw_engage_in engage;
     } beside;              /* a second question, of some topics */
     const sw_pairs *pairs; /* what a calibration is put with */
     topic_arguments arguments;
@@ -55,6 +60,11 @@ typedef struct {
         sw_window_out window;
         sw_strap_spread_out strap_spread;
         sw_tool_out tool;
+        sw_material_out material;
+        sw_nut_out nut;
+        sw_strip_out strip;
+        sw_gives_out gives;
+        sw_turn_out turn;
         sw_quantity_out quantity;
         sw_calibrate_out calibrate;
     } out;

@@ -187,7 +187,9 @@ def _dress(cls, kind, structure):
 for _cls, _structure in (
         (TorqueIn, _STRUCT_TORQUE_IN), (ChartIn, _STRUCT_CHART_IN),
         (SpreadIn, _STRUCT_SPREAD_IN), (StrapIn, _STRUCT_STRAP_IN),
-        (ToolIn, _STRUCT_TOOL_IN), (CalibrateIn, _STRUCT_CALIBRATE_IN)):
+        (ToolIn, _STRUCT_TOOL_IN), (CalibrateIn, _STRUCT_CALIBRATE_IN),
+        (StripIn, _STRUCT_STRIP_IN),
+        (EngageIn, _STRUCT_ENGAGE_IN)):
     _dress(_cls, _Question, _structure)
 for _cls, _structure in (
         (ThreadOut, _STRUCT_THREAD_OUT), (GradeOut, _STRUCT_GRADE_OUT),
@@ -201,7 +203,12 @@ for _cls, _structure in (
         (StrapSpreadOut, _STRUCT_STRAP_SPREAD_OUT),
         (_MatterOut, _STRUCT_MATTER_OUT), (ToolOut, _STRUCT_TOOL_OUT),
         (ShopToolOut, _STRUCT_SHOP_TOOL_OUT), (PairsOut, _STRUCT_PAIRS_OUT),
-        (PairOut, _STRUCT_PAIR_OUT), (CalibrateOut, _STRUCT_CALIBRATE_OUT)):
+        (PairOut, _STRUCT_PAIR_OUT), (CalibrateOut, _STRUCT_CALIBRATE_OUT),
+        (MaterialOut, _STRUCT_MATERIAL_OUT),
+        (NutOut, _STRUCT_NUT_OUT),
+        (StripOut, _STRUCT_STRIP_OUT),
+        (_GivesOut, _STRUCT_GIVES_OUT),
+        (TurnOut, _STRUCT_TURN_OUT)):
     _dress(_cls, _Answer, _structure)
 del _cls, _structure
 
@@ -272,13 +279,13 @@ def _until_none(name_of):
     return names
 
 
-def _until_end(answer_of, q):
+def _until_end(answer_of, *q):
     answers = []
     while True:
         try:
-            answers.append(answer_of(q, len(answers)))
+            answers.append(answer_of(*q, len(answers)))
         except Error as end:
-            if end.field == "index":
+            if end.field in ("index", "rank"):
                 return answers
             raise
 
@@ -327,6 +334,16 @@ def shop_tools(text, file=None):
     return _until_end(lambda t, i: _shop_tool(t, file, i), text)
 
 
+def material_names():
+    """Keys of all materials in the table, as material() takes them."""
+    return _until_none(_material_name)
+
+
+def nut_names():
+    """Names of all classes of nuts in the table, as nut_proof() takes them."""
+    return list(dict.fromkeys(_until_none(_nut_name)))
+
+
 def not_checked():
     """Sentences on what strap() does not check."""
     return _until_none(_strap_not_checked)
@@ -345,14 +362,15 @@ def _assumption(a):
 
 
 def assumed(q, nut=None):
-    """What the library fills in where a TorqueIn, ChartIn, StrapIn, ToolIn,
-    SpreadIn or CalibrateIn is open; a SpreadIn beside the TorqueIn or StrapIn
-    that it goes with, a CalibrateIn beside its Pairs.
+    """What the library fills in where a TorqueIn, ChartIn, StrapIn, StripIn,
+    ToolIn, SpreadIn or CalibrateIn is open; a SpreadIn beside the TorqueIn or
+    StrapIn that it goes with, a CalibrateIn beside its Pairs.
 
     Returns a list of dicts with name, value (a number or a word), unit, low and
     high (the usual range, None where there is none) and source."""
     for cls, ask in ((TorqueIn, _torque_assumed), (ChartIn, _chart_assumed),
-                     (StrapIn, _strap_assumed), (ToolIn, _tool_assumed)):
+                     (StrapIn, _strap_assumed), (ToolIn, _tool_assumed),
+                     (StripIn, _strip_assumed)):
         if isinstance(q, cls):
             return [_assumption(a) for a in _until_end(ask, q)]
     if isinstance(q, SpreadIn):
@@ -363,8 +381,8 @@ def assumed(q, nut=None):
     if isinstance(q, CalibrateIn):
         return [_assumption(a) for a in _until_end(
             lambda c, i: _calibrate_assumed(c, nut, i), q)]
-    raise TypeError("q: a TorqueIn, ChartIn, StrapIn, SpreadIn, ToolIn or "
-                    "CalibrateIn is wanted")
+    raise TypeError("q: a TorqueIn, ChartIn, StrapIn, StripIn, SpreadIn, "
+                    "ToolIn or CalibrateIn is wanted")
 
 
 def matters(q):
@@ -374,6 +392,24 @@ def matters(q):
     Returns a list of dicts in the order of assumed(), with name, and the forces
     toe_low_N, toe_high_N, pull_low_N and pull_high_N in N."""
     return [m.as_dict() for m in _until_end(_strap_matters, q)]
+
+
+def weakest(q, engage=None):
+    """What gives first on the strap of a StrapIn, with what stands at both ends
+    of its stud, an EngageIn.
+
+    Returns a list of dicts, least margin first: part, margin (limit over load),
+    preload_at_limit_N, load_N and limit_N or load_MPa and limit_MPa, how,
+    warnings. Parts of unknown strength come last, their margin is None."""
+    return [g.as_dict() for g in _until_end(_strap_weakest, q,
+                                            engage or EngageIn())]
+
+
+def weakest_assumed(q, engage=None):
+    """What the library fills in where an EngageIn is open, for the strap of a
+    StrapIn: a list as that of assumed()."""
+    return [_assumption(a) for a in _until_end(_strap_weakest_assumed, q,
+                                               engage or EngageIn())]
 
 
 def warnings(r):

@@ -135,6 +135,8 @@ static int sw_tell_progress(double done, void *with)
 %private(_chart_assumed, sw_chart_assumed)
 %private(_grade_name, sw_grade_name)
 %private(_lubrication_name, sw_lubrication_name)
+%private(_material_name, sw_material_name)
+%private(_nut_name, sw_nut_name)
 %private(_method_name, sw_method_name)
 %private(_spread_assumed, sw_spread_assumed)
 %private(_strap_assumed, sw_strap_assumed)
@@ -142,6 +144,9 @@ static int sw_tell_progress(double done, void *with)
 %ignore sw_strap_window_assumed; /* a part of the other */
 %private(_strap_matters, sw_strap_matters)
 %private(_strap_not_checked, sw_strap_not_checked)
+%private(_strap_weakest, sw_strap_weakest)
+%private(_strap_weakest_assumed, sw_strap_weakest_assumed)
+%private(_strip_assumed, sw_strip_assumed)
 %private(_thread_name, sw_thread_name)
 %private(_shop_tool, sw_shop_tool)
 %private(_tool_assumed, sw_tool_assumed)
@@ -152,6 +157,7 @@ static int sw_tell_progress(double done, void *with)
 %private(_warning_text, sw_warning_text)
 %private(_Assumption, sw_assumption)
 %private(_MatterOut, sw_matter_out)
+%private(_GivesOut, sw_gives_out)
 %ignore sw_thread_count;
 /* with the name to blame, which is optional here */
 %private(_number, sw_number)
@@ -250,6 +256,31 @@ normal_quantile(0.975) is 1.96.";
 %feature("docstring") sw_t_quantile
 "What a share p of Student's t distribution lies below; df degrees of freedom,
 whole or not: t_quantile(0.975, 9) is 2.262.";
+
+%feature("docstring") sw_material
+"Elastic constants and strengths by name: material('6061-T6');
+material_names() has the keys.
+
+Returns a MaterialOut (MPa, kg/m3, ratios).";
+
+%feature("docstring") sw_nut_proof
+"Proof stress of a nut for a nominal diameter in mm: nut_proof('8', 12).
+
+Returns a NutOut (MPa).";
+
+%feature("docstring") sw_strip
+"Whether a stud breaks before the threads that hold it strip, and the engagement
+(mm) that it needs.
+
+>>> q = StripIn(thread='M12', material='6061-T6', engaged_length_mm=12)
+>>> strip(q).word('first')
+'tapped thread'
+
+Returns a StripOut (N, mm, mm2).";
+
+%feature("docstring") sw_strip_resolve
+"Fills every open field of a StripIn in place; assumed() lists them. Setting a
+field afterwards makes it yours; what the library filled in follows.";
 
 %feature("docstring") sw_torque
 "Torque (N.m) to preload (N), preload to torque, or both at a fraction of yield.
@@ -366,6 +397,21 @@ field afterwards makes it yours; what the library filled in follows.";
 %feature("docstring") sw_lubrication_out
 "Friction of one state of lubrication, from lubrication(). It has either a nut
 factor or friction coefficients; the other is None.";
+%feature("docstring") sw_material_out
+"One material, from material(). What is not known is None.";
+%feature("docstring") sw_nut_out
+"Strength of one class of nut for one diameter, from nut_proof().";
+%feature("docstring") sw_strap_turn
+"How far the nut of a StrapIn turns from snug to its tension, in degrees and
+flats, with its band. snug_N is the tension when the nut is snug (N); None = 5 %
+of the strap's.
+
+Returns a TurnOut (deg, N, mm).";
+%feature("docstring") sw_turn_out "Answer of strap_turn().";
+%feature("docstring") sw_engage_in
+"What stands at both ends of a strap's stud, for weakest(). Nothing is required.";
+%feature("docstring") sw_strip_in "Question to strip(). Required: thread.";
+%feature("docstring") sw_strip_out "Answer of strip().";
 %feature("docstring") sw_torque_in
 "Question to torque(). Required: thread and one of preload_N, torque_Nm and use.";
 %feature("docstring") sw_torque_out "Answer of torque().";

@@ -47,7 +47,14 @@ typedef enum {
     SW_STRUCT_PAIR_OUT,
     SW_STRUCT_CALIBRATE_IN,
     SW_STRUCT_CALIBRATE_OUT,
-    SW_STRUCT_COUNT = SW_STRUCT_CALIBRATE_OUT
+    SW_STRUCT_MATERIAL_OUT,
+    SW_STRUCT_NUT_OUT,
+    SW_STRUCT_STRIP_IN,
+    SW_STRUCT_STRIP_OUT,
+    SW_STRUCT_ENGAGE_IN,
+    SW_STRUCT_GIVES_OUT,
+    SW_STRUCT_TURN_OUT,
+    SW_STRUCT_COUNT = SW_STRUCT_TURN_OUT
 } sw_struct;
 
 /** One field of a struct. `status`, `warnings`, `assumed` and `seal`

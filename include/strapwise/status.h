@@ -140,8 +140,8 @@ SW_API int sw_status_count(void);
     X(SW_WARN_LUBRICATION_CONFLICT, 19, "lubrication_conflict",                \
       "handbooks disagree about this condition: measure your own K")           \
     X(SW_WARN_TABLE_FROM_MEMORY, 20, "table_from_memory",                      \
-      "a nut, hole, grade, friction or scatter value that entered was "        \
-      "written from memory or by common practice, without a source")           \
+      "a nut, hole, grade, material, friction or scatter value that entered "  \
+      "was written from memory or by common practice, without a source")       \
     X(SW_WARN_UNUSED_INPUT, 21, "unused_input",                                \
       "a value was given that nothing here uses, such as a radius for a flat " \
       "nose or a lubrication beside a nut factor")                             \
@@ -180,7 +180,16 @@ SW_API int sw_status_count(void);
       "K outside 0.05 to 0.6, friction outside 0 to 0.6, or torques that do "  \
       "not add up: wrong unit, column or thread?")                             \
     X(SW_WARN_THREAD_DIFFERS, 34, "thread_differs",                            \
-      "the pairs were taken with another thread: K depends on it")
+      "the pairs were taken with another thread: K depends on it")             \
+    X(SW_WARN_STRIPS_FIRST, 35, "strips_first",                                \
+      "a thread strips before the stud breaks: engage it longer, so that a "   \
+      "stud too tight shows itself")                                           \
+    X(SW_WARN_ENGAGED_SHORT, 36, "engaged_short",                              \
+      "the engaged threads do not hold the load with its factor")              \
+    X(SW_WARN_STRENGTH_UNKNOWN, 37, "strength_unknown",                        \
+      "the strength of this part is in no table: it was not judged and "       \
+      "stands last")                                                           \
+    X(SW_WARN_GIVES, 38, "gives", "this part gives under the load asked for")
 /** @endcond */
 
 /** @name Bits of a result's `warnings`, numbered as in the list.
@@ -220,6 +229,10 @@ SW_API int sw_status_count(void);
 #define SW_WARN_FACTOR_VARIES (1ULL << 32)
 #define SW_WARN_FACTOR_IMPLAUSIBLE (1ULL << 33)
 #define SW_WARN_THREAD_DIFFERS (1ULL << 34)
+#define SW_WARN_STRIPS_FIRST (1ULL << 35)
+#define SW_WARN_ENGAGED_SHORT (1ULL << 36)
+#define SW_WARN_STRENGTH_UNKNOWN (1ULL << 37)
+#define SW_WARN_GIVES (1ULL << 38)
 /** @} */
 
 /** Name of the warning with this bit number (0 ..), or NULL past the last. */

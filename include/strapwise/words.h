@@ -123,6 +123,16 @@ typedef enum {
     SW_TORQUE_FTLBF   /**< pound-force foot */
 } sw_torque_unit;
 
+/** A part that can give. */
+typedef enum {
+    SW_GIVES_STUD = 1,       /**< the stud, in its thread */
+    SW_GIVES_STUD_THREAD,    /**< the stud's thread, sheared off */
+    SW_GIVES_TAPPED_THREAD,  /**< the thread that the stud is screwed into */
+    SW_GIVES_NUT,            /**< the nut's thread */
+    SW_GIVES_WASHER_BEARING, /**< the strap under washer or nut, crushed */
+    SW_GIVES_STRAP           /**< the strap, bent */
+} sw_gives;
+
 /** Lists of words. */
 typedef enum {
     SW_WORDS_FORM = 1, /**< sw_form */
@@ -145,7 +155,8 @@ typedef enum {
     SW_WORDS_TOOL_KIND,
     /** sw_torque_unit */
     SW_WORDS_TORQUE_UNIT,
-    SW_WORDS_COUNT = SW_WORDS_TORQUE_UNIT
+    SW_WORDS_GIVES, /**< sw_gives */
+    SW_WORDS_COUNT = SW_WORDS_GIVES
 } sw_words;
 
 /** Word of an enumerator ("flat"), or NULL when there is none. */

@@ -34,6 +34,13 @@ static const sw_field *const list[SW_STRUCT_COUNT + 1] = {
     [SW_STRUCT_PAIR_OUT] = sw__pair_out_fields,
     [SW_STRUCT_CALIBRATE_IN] = sw__calibrate_in_fields,
     [SW_STRUCT_CALIBRATE_OUT] = sw__calibrate_out_fields,
+    [SW_STRUCT_MATERIAL_OUT] = sw__material_out_fields,
+    [SW_STRUCT_NUT_OUT] = sw__nut_out_fields,
+    [SW_STRUCT_STRIP_IN] = sw__strip_in_fields,
+    [SW_STRUCT_STRIP_OUT] = sw__strip_out_fields,
+    [SW_STRUCT_ENGAGE_IN] = sw__engage_in_fields,
+    [SW_STRUCT_GIVES_OUT] = sw__gives_out_fields,
+    [SW_STRUCT_TURN_OUT] = sw__turn_out_fields,
 };
 
 const sw_field *sw_field_at(int structure, int index)

@@ -99,7 +99,10 @@ extern const sw_field sw__thread_out_fields[], sw__grade_out_fields[],
     sw__spread_out_fields[], sw__window_out_fields[],
     sw__strap_spread_out_fields[], sw__tool_in_fields[], sw__tool_out_fields[],
     sw__shop_tool_out_fields[], sw__pairs_out_fields[], sw__pair_out_fields[],
-    sw__calibrate_in_fields[], sw__calibrate_out_fields[];
+    sw__calibrate_in_fields[], sw__calibrate_out_fields[],
+    sw__material_out_fields[], sw__nut_out_fields[], sw__strip_in_fields[],
+    sw__strip_out_fields[], sw__engage_in_fields[], sw__gives_out_fields[],
+    sw__turn_out_fields[];
 
 /* Rows of the field lists; the struct type is the macro SW__S. SW__IN_TIMES:
  * the usual range as factors of the default. */

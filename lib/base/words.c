@@ -6,7 +6,7 @@
 
 #include <string.h>
 
-#define MOST 5
+#define MOST 8
 
 static const char *const word[SW_WORDS_COUNT + 1][MOST + 1] = {
     [SW_WORDS_FORM] = {NULL, "linear", "exact"},
@@ -27,6 +27,8 @@ static const char *const word[SW_WORDS_COUNT + 1][MOST + 1] = {
     [SW_WORDS_VERDICT] = {NULL, "fits", "none"},
     [SW_WORDS_TOOL_KIND] = {NULL, "setting", "indicating"},
     [SW_WORDS_TORQUE_UNIT] = {NULL, "N.m", "in-lbf", "ft-lbf"},
+    [SW_WORDS_GIVES] = {NULL, "stud", "stud thread", "tapped thread", "nut",
+                        "washer bearing", "strap"},
 };
 
 const char *sw_word(int list, int value)

@@ -39,7 +39,7 @@ static const struct sw__straps_row *strap_row(const char *size)
     return NULL;
 }
 
-static const struct sw__spherical_row *spherical_row(const char *size)
+const struct sw__spherical_row *sw__spherical_of(const char *size)
 {
     for (size_t i = 0; i < sw__spherical_count; i++)
         if (strcmp(sw__spherical[i].size, size) == 0)
@@ -258,7 +258,7 @@ static void open_stud(sw__strap_full *full, const sw__filler *fill)
 {
     sw_strap_in *in = &full->in;
     const sw_thread_out *t = &full->thread;
-    const struct sw__spherical_row *pair = spherical_row(t->size);
+    const struct sw__spherical_row *pair = sw__spherical_of(t->size);
     sw__fill_word(fill, "seat", SW_SEAT_FLAT);
     sw__fill_word(fill, "foot", SW_FOOT_HELD);
     sw__fill_word(fill, "nut", SW_NUT_TURNED);

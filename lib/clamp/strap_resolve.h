@@ -26,4 +26,8 @@ int sw__strap_open(const sw_strap_in *in, sw__strap_full *full, sw_error *err);
  * (strap_unused.c). */
 int sw__strap_unused(const sw_strap_in *in);
 
+/* The spherical pair of a stud size, NULL where the table has none. */
+struct sw__spherical_row;
+const struct sw__spherical_row *sw__spherical_of(const char *size);
+
 #endif

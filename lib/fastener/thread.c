@@ -14,18 +14,13 @@
  *
  * Play. A nut tilts on its stud until the flanks meet at both ends of the
  * engaged length m: play = atan(clearance / m), clearance on the pitch
- * diameter. For the usual fits:
- *   6g/6H      es = 15 + 11 P, Td2 = 90 P^0.4 d^0.1, TD2 = 1.32 Td2   (um, mm)
- *              ISO 965-1, formulas for fundamental deviation and tolerance
- *   2A/2B      Td2 = 0.0015 d^(1/3) + 0.0015 d^(1/2) + 0.015 P^(2/3)  (inch)
- *              allowance 0.3 Td2, TD2 = 1.3 Td2
- *              ASME B1.1, section 5, engaged length one diameter
- * Both from memory, tested against published limits. Mean: half of both
- * tolerances used up.
+ * diameter, by the limits of the usual fits 6g/6H and 2A/2B (fit.c). Mean:
+ * half of both tolerances used up.
  */
 #include "base/internal.h"
 #include "base/tables.h"
 #include "fastener/designation.h"
+#include "fastener/fit.h"
 
 #include <strapwise/thread.h>
 
@@ -86,23 +81,11 @@ static void geometry(sw_thread_out *t)
 
 static void play(sw_thread_out *t)
 {
-    const double d = t->nominal_mm, P = t->pitch_mm;
-    double allowance, bolt, nut; /* mm on the pitch diameter */
-    if (t->system == SW_SYSTEM_METRIC) {
-        allowance = (15 + 11 * P) / 1000;
-        bolt = 90 * pow(P, 0.4) * pow(d, 0.1) / 1000;
-        nut = 1.32 * bolt;
-    } else {
-        const double D = d / 25.4, p = P / 25.4;
-        bolt = 25.4 *
-               (0.0015 * cbrt(D) + 0.0015 * sqrt(D) + 0.015 * pow(p, 2.0 / 3));
-        allowance = 0.3 * bolt;
-        nut = 1.3 * bolt;
-    }
-    t->play_mean_deg =
-        SW__DEG(atan((allowance + (bolt + nut) / 2) / t->nut_height_mm));
-    t->play_max_deg =
-        SW__DEG(atan((allowance + bolt + nut) / t->nut_height_mm));
+    const sw__fit f = sw__fit_of(t->system, t->nominal_mm, t->pitch_mm);
+    const double most = f.deviation + f.stud_pitch + f.nut_pitch;
+    const double mean = f.deviation + (f.stud_pitch + f.nut_pitch) / 2;
+    t->play_mean_deg = SW__DEG(atan(mean / t->nut_height_mm));
+    t->play_max_deg = SW__DEG(atan(most / t->nut_height_mm));
 }
 
 static void hardware(sw_thread_out *t)

@@ -19,6 +19,9 @@
  * records the error. */
 int sw__torque_open(sw_torque_in *in, sw_thread_out *thread, sw_error *err);
 
+/* The grade that is assumed for a stud. */
+const char *sw__usual_grade(const sw_thread_out *thread);
+
 /* Replaces range and source of an assumed K or mu by those of its row. */
 void sw__describe_friction(sw_assumption *a, const sw_torque_in *resolved);
 

@@ -18,7 +18,7 @@ void sw_torque_defaults(sw_torque_in *in)
     in->free_length_mm = SW_UNSET;
 }
 
-static const char *usual_grade(const sw_thread_out *t)
+const char *sw__usual_grade(const sw_thread_out *t)
 {
     return t->system == SW_SYSTEM_METRIC ? "8.8" : "grade-5";
 }
@@ -117,7 +117,7 @@ int sw__torque_open(sw_torque_in *in, sw_thread_out *t, sw_error *err)
     const sw__filler fill = {(char *)in, SW_STRUCT_TORQUE_IN, &in->assumed};
     sw__fill_word(&fill, "form", SW_FORM_LINEAR);
     sw__fill_word(&fill, "torsion", SW_TORSION_PLASTIC);
-    sw__fill_text(&fill, "grade", usual_grade(t));
+    sw__fill_text(&fill, "grade", sw__usual_grade(t));
     sw__fill_number(&fill, "prevailing_torque_Nm", 0);
     sw__fill_number(&fill, "free_length_mm", 5 * t->nominal_mm);
     sw__fill_number(&fill, "friction_radius_mm",

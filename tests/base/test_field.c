@@ -50,6 +50,13 @@ static const described all[] = {
     OUT(sw_pair_out, SW_STRUCT_PAIR_OUT),
     IN(sw_calibrate_in, SW_STRUCT_CALIBRATE_IN),
     OUT(sw_calibrate_out, SW_STRUCT_CALIBRATE_OUT),
+    OUT(sw_material_out, SW_STRUCT_MATERIAL_OUT),
+    OUT(sw_nut_out, SW_STRUCT_NUT_OUT),
+    IN(sw_strip_in, SW_STRUCT_STRIP_IN),
+    OUT(sw_strip_out, SW_STRUCT_STRIP_OUT),
+    IN(sw_engage_in, SW_STRUCT_ENGAGE_IN),
+    OUT(sw_gives_out, SW_STRUCT_GIVES_OUT),
+    OUT(sw_turn_out, SW_STRUCT_TURN_OUT),
 };
 
 enum { ALL = sizeof all / sizeof all[0], LARGEST = 2048 };
@@ -121,19 +128,13 @@ START_TEST(rows)
     static const struct {
         const char *tail, *unit;
     } tail[] = {
-        {"_N", "N"},
-        {"_Nm", "N.m"},
-        {"_mm", "mm"},
-        {"_MPa", "MPa"},
-        {"_deg", "deg"},
-        {"_pct", "%"},
-        {"_mm2", "mm2"},
-        {"_mm_per_m", "mm/m"},
-        {"_mm_per_N", "mm/N"},
-        {"_per_klbf_ftlbf", "ft-lbf"},
-        {"_per_kN_Nm", "N.m"},
-        {"_inlbf", "in-lbf"},
-        {"_torque_ftlbf", "ft-lbf"},
+        {"_N", "N"},           {"_Nm", "N.m"},
+        {"_mm", "mm"},         {"_MPa", "MPa"},
+        {"_deg", "deg"},       {"_pct", "%"},
+        {"_mm2", "mm2"},       {"_mm_per_m", "mm/m"},
+        {"_mm_per_N", "mm/N"}, {"_per_klbf_ftlbf", "ft-lbf"},
+        {"_per_kN_Nm", "N.m"}, {"_kg_per_m3", "kg/m3"},
+        {"_inlbf", "in-lbf"},  {"_torque_ftlbf", "ft-lbf"},
     };
     for (int s = 1; s <= SW_STRUCT_COUNT; s++)
         for (int i = 0; sw_field_at(s, i); i++) {
@@ -214,6 +215,8 @@ typedef union {
     sw_strap_in strap;
     sw_tool_in tool;
     sw_calibrate_in calibrate;
+    sw_strip_in strip;
+    sw_engage_in engage;
 } any_in;
 
 typedef union {
@@ -222,12 +225,15 @@ typedef union {
     sw_strap_out strap;
     sw_tool_out tool;
     sw_calibrate_out calibrate;
+    sw_strip_out strip;
+    sw_gives_out gives;
 } any_out;
 
-static const int inputs[] = {SW_STRUCT_TORQUE_IN, SW_STRUCT_CHART_IN,
-                             SW_STRUCT_STRAP_IN, SW_STRUCT_TOOL_IN,
-                             SW_STRUCT_CALIBRATE_IN};
-enum { INPUTS = 5 };
+static const int inputs[] = {SW_STRUCT_TORQUE_IN,    SW_STRUCT_CHART_IN,
+                             SW_STRUCT_STRAP_IN,     SW_STRUCT_TOOL_IN,
+                             SW_STRUCT_CALIBRATE_IN, SW_STRUCT_STRIP_IN,
+                             SW_STRUCT_ENGAGE_IN};
+enum { INPUTS = 7 };
 
 /* What a calibration is put with; with a torque measured apart, so that every
  * field enters. */
@@ -259,6 +265,12 @@ static void prepare(any_in *in, int structure)
     case SW_STRUCT_CALIBRATE_IN:
         sw_calibrate_defaults(&in->calibrate);
         break;
+    case SW_STRUCT_STRIP_IN:
+        sw_strip_defaults(&in->strip);
+        break;
+    case SW_STRUCT_ENGAGE_IN:
+        sw_engage_defaults(&in->engage);
+        break;
     default:
         sw_strap_defaults(&in->strap);
     }
@@ -283,6 +295,12 @@ static void prepare_good(any_in *in, int structure)
     case SW_STRUCT_CALIBRATE_IN:
         SET(in->calibrate.thread, "M12");
         break;
+    case SW_STRUCT_STRIP_IN:
+        SET(in->strip.thread, "M12");
+        in->strip.preload_N = 10000;
+        break;
+    case SW_STRUCT_ENGAGE_IN:
+        break;
     default:
         SET(in->strap.thread, "M12");
         in->strap.preload_N = 10000;
@@ -292,8 +310,17 @@ static void prepare_good(any_in *in, int structure)
     }
 }
 
+/* The strap that goes with a question about its ends. */
+static sw_strap_in strap_for_engage(void)
+{
+    any_in in;
+    prepare_good(&in, SW_STRUCT_STRAP_IN);
+    return in.strap;
+}
+
 static int ask(const any_in *in, int structure, any_out *out, sw_error *err)
 {
+    sw_strap_in strap;
     memset(out, 0x5a, sizeof *out);
     switch (structure) {
     case SW_STRUCT_TORQUE_IN:
@@ -313,6 +340,15 @@ static int ask(const any_in *in, int structure, any_out *out, sw_error *err)
         check_numbers("calibrate", out, SW_STRUCT_CALIBRATE_OUT,
                       out->calibrate.status);
         return out->calibrate.status;
+    case SW_STRUCT_STRIP_IN:
+        out->strip = sw_strip(&in->strip, err);
+        check_numbers("strip", out, SW_STRUCT_STRIP_OUT, out->strip.status);
+        return out->strip.status;
+    case SW_STRUCT_ENGAGE_IN:
+        strap = strap_for_engage();
+        out->gives = sw_strap_weakest(&strap, &in->engage, 0, err);
+        check_numbers("gives", out, SW_STRUCT_GIVES_OUT, out->gives.status);
+        return out->gives.status;
     default:
         out->strap = sw_strap(&in->strap, err);
         check_numbers("strap", out, SW_STRUCT_STRAP_OUT, out->strap.status);
@@ -323,6 +359,7 @@ static int ask(const any_in *in, int structure, any_out *out, sw_error *err)
 static sw_assumption assumed(const any_in *in, int structure, int index,
                              sw_error *err)
 {
+    const sw_strap_in strap = strap_for_engage();
     return structure == SW_STRUCT_TORQUE_IN
                ? sw_torque_assumed(&in->torque, index, err)
            : structure == SW_STRUCT_CHART_IN
@@ -331,6 +368,10 @@ static sw_assumption assumed(const any_in *in, int structure, int index,
                ? sw_tool_assumed(&in->tool, index, err)
            : structure == SW_STRUCT_CALIBRATE_IN
                ? sw_calibrate_assumed(&in->calibrate, some_pairs(), index, err)
+           : structure == SW_STRUCT_STRIP_IN
+               ? sw_strip_assumed(&in->strip, index, err)
+           : structure == SW_STRUCT_ENGAGE_IN
+               ? sw_strap_weakest_assumed(&strap, &in->engage, index, err)
                : sw_strap_assumed(&in->strap, index, err);
 }
 
@@ -355,6 +396,8 @@ START_TEST(defaults_open)
     sw_torque_defaults(NULL); /* do nothing */
     sw_chart_defaults(NULL);
     sw_strap_defaults(NULL);
+    sw_engage_defaults(NULL);
+    sw_strip_defaults(NULL);
     sw_tool_defaults(NULL);
 }
 END_TEST
@@ -499,6 +542,8 @@ START_TEST(assumptions)
     check_refused("NULL", &err, SW_ERR_NULL, "in");
     a = sw_strap_assumed(NULL, 0, &err);
     check_refused("NULL", &err, SW_ERR_NULL, "in");
+    a = sw_strip_assumed(NULL, 0, &err);
+    check_refused("NULL", &err, SW_ERR_NULL, "in");
     a = sw_tool_assumed(NULL, 0, &err);
     check_refused("NULL", &err, SW_ERR_NULL, "in");
 }
@@ -511,14 +556,18 @@ static int resolve(any_in *in, int structure, sw_error *err)
            : structure == SW_STRUCT_TOOL_IN ? sw_tool_resolve(&in->tool, err)
            : structure == SW_STRUCT_CALIBRATE_IN
                ? sw_calibrate_resolve(&in->calibrate, some_pairs(), err)
+           : structure == SW_STRUCT_STRIP_IN
+               ? sw_strip_resolve(&in->strip, err)
                : sw_strap_resolve(&in->strap, err);
 }
 
 static const int resolved[] = {SW_STRUCT_TORQUE_IN, SW_STRUCT_STRAP_IN,
-                               SW_STRUCT_TOOL_IN, SW_STRUCT_CALIBRATE_IN};
+                               SW_STRUCT_TOOL_IN, SW_STRUCT_CALIBRATE_IN,
+                               SW_STRUCT_STRIP_IN};
 static const int answers[] = {SW_STRUCT_TORQUE_OUT, SW_STRUCT_STRAP_OUT,
-                              SW_STRUCT_TOOL_OUT, SW_STRUCT_CALIBRATE_OUT};
-enum { RESOLVED = 3 };
+                              SW_STRUCT_TOOL_OUT, SW_STRUCT_CALIBRATE_OUT,
+                              SW_STRUCT_STRIP_OUT};
+enum { RESOLVED = sizeof resolved / sizeof resolved[0] };
 
 static void check_same_fields(const char *what, const void *one,
                               const void *two, int structure)
@@ -566,6 +615,7 @@ START_TEST(resolving)
         prepare_good(&in, s);
         set_field(&in,
                   sw_field_named(s, s == SW_STRUCT_CALIBRATE_IN ? "confidence"
+                                    : s == SW_STRUCT_STRIP_IN   ? "factor"
                                                                 : "torque_Nm"),
                   NAN);
         once = in;
@@ -576,6 +626,8 @@ START_TEST(resolving)
     ck_assert_int_eq(sw_torque_resolve(NULL, &err), SW_ERR_NULL);
     check_refused("NULL", &err, SW_ERR_NULL, "in");
     ck_assert_int_eq(sw_strap_resolve(NULL, &err), SW_ERR_NULL);
+    check_refused("NULL", &err, SW_ERR_NULL, "in");
+    ck_assert_int_eq(sw_strip_resolve(NULL, &err), SW_ERR_NULL);
     check_refused("NULL", &err, SW_ERR_NULL, "in");
     ck_assert_int_eq(sw_tool_resolve(NULL, &err), SW_ERR_NULL);
     check_refused("NULL", &err, SW_ERR_NULL, "in");
@@ -635,6 +687,9 @@ START_TEST(null_input)
     check_refused("strap", &err, SW_ERR_NULL, "in");
     check_numbers("strap", &s, SW_STRUCT_STRAP_OUT, s.status);
     ck_assert_int_eq(sw_strap(NULL, NULL).status, SW_ERR_NULL);
+    const sw_strip_out p = sw_strip(NULL, &err);
+    check_refused("strip", &err, SW_ERR_NULL, "in");
+    check_numbers("strip", &p, SW_STRUCT_STRIP_OUT, p.status);
     const sw_tool_out o = sw_tool(NULL, &err);
     check_refused("tool", &err, SW_ERR_NULL, "in");
     check_numbers("tool", &o, SW_STRUCT_TOOL_OUT, o.status);

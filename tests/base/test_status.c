@@ -143,6 +143,27 @@ static uint64_t calibration(int n, double last, double trend,
     return out.warnings;
 }
 
+/* A short engagement in aluminium. */
+static uint64_t strip_warnings(void)
+{
+    sw_error err;
+    sw_strip_in in;
+    sw_strip_defaults(&in);
+    SET(in.thread, "M12");
+    SET(in.material, "6061-T6");
+    in.preload_N = 30000;
+    in.engaged_length_mm = 4;
+    return sw_strip(&in, &err).warnings;
+}
+
+static uint64_t weakest_warnings(const sw_strap_in *s, int rank)
+{
+    sw_error err;
+    sw_engage_in engage;
+    sw_engage_defaults(&engage);
+    return sw_strap_weakest(s, &engage, rank, &err).warnings;
+}
+
 /* The warnings of a question made for this bit. */
 static uint64_t provoke_spread_warning(uint64_t bit)
 {
@@ -282,6 +303,15 @@ static uint64_t provoke_warning(uint64_t bit)
         return sw_tool(&o, &err).warnings;
     case SW_WARN_TOOL_ASSUMED:
         return sw_tool(&o, &err).warnings;
+    case SW_WARN_STRIPS_FIRST:
+    case SW_WARN_ENGAGED_SHORT:
+        return strip_warnings();
+    case SW_WARN_STRENGTH_UNKNOWN:
+        SET(s.thread, "M42");
+        return weakest_warnings(&s, 5);
+    case SW_WARN_GIVES:
+        s.preload_N = 60000; /* 54 kN is the yield */
+        return weakest_warnings(&s, 0);
     default:
         return 0;
     }

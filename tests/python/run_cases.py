@@ -18,7 +18,8 @@ UNSET = -sys.float_info.max
 WORDS = {"nan": float("nan"), "inf": float("inf"), "-inf": float("-inf"),
          "unset": UNSET}
 FIELD_ARGUMENTS = ("designation", "text", "kind", "grade", "lubrication",
-                   "tool", "method")
+                   "tool", "method", "material",
+                   "nut_class", "strap_material")
 
 
 class Malformed(Exception):
@@ -33,11 +34,12 @@ class Arguments:
     """What functions take beside a struct: absent texts are None, absent
     numbers are open."""
     designation = text = kind = grade = lubrication = method = None
+    material = nut_class = None
     nominal_mm = side_pull_N = toe_error_pct = UNSET
-    vial_mm_per_m = toe_force_N = hold_N = flat_N = UNSET
+    vial_mm_per_m = toe_force_N = hold_N = flat_N = rank = snug_N = UNSET
     p = df = UNSET
     basis = 0
-    spread = None
+    beside = None
 
 
 def quantity(g):
@@ -70,21 +72,34 @@ TOPICS = {
     "tool": (strapwise.ToolIn, (), lambda q, g: strapwise.tool(q)),
     "method": (None, ("method",), lambda q, g: strapwise.method(g.method)),
     "spread": (strapwise.TorqueIn, (),
-               lambda q, g: strapwise.spread(q, g.spread)),
+               lambda q, g: strapwise.spread(q, g.beside)),
     "window": (strapwise.TorqueIn, ("hold_N", "flat_N"),
-               lambda q, g: strapwise.window(q, g.spread, g.hold_N, g.flat_N)),
+               lambda q, g: strapwise.window(q, g.beside, g.hold_N, g.flat_N)),
     "strap_spread": (strapwise.StrapIn, (),
-                     lambda q, g: strapwise.strap_spread(q, g.spread)),
+                     lambda q, g: strapwise.strap_spread(q, g.beside)),
     "strap_window": (strapwise.StrapIn, ("hold_N", "flat_N"),
                      lambda q, g: strapwise.strap_window(
-                         q, g.spread, g.hold_N, g.flat_N)),
+                         q, g.beside, g.hold_N, g.flat_N)),
+    "material": (None, ("material",),
+                 lambda q, g: strapwise.material(g.material)),
+    "nut": (None, ("nut_class", "nominal_mm"),
+            lambda q, g: strapwise.nut_proof(g.nut_class, g.nominal_mm)),
+    "strip": (strapwise.StripIn, (), lambda q, g: strapwise.strip(q)),
+    "weakest": (strapwise.StrapIn, ("rank",),
+                lambda q, g: strapwise._strap_weakest(q, g.beside,
+                                                      int(g.rank))),
+    "turn": (strapwise.StrapIn, ("snug_N",),
+             lambda q, g: strapwise.strap_turn(q, g.snug_N)),
     "quantity": (None, ("text", "kind"), lambda q, g: quantity(g)),
     "normal_quantile": (None, ("p",),
                         lambda q, g: strapwise.normal_quantile(g.p)),
     "t_quantile": (None, ("p", "df"),
                    lambda q, g: strapwise.t_quantile(g.p, g.df)),
 }
-SPREAD_BESIDE = ("spread", "window", "strap_spread", "strap_window")
+# struct of the second question, which the call finds as g.beside
+BESIDE = {"spread": strapwise.SpreadIn, "window": strapwise.SpreadIn,
+          "strap_spread": strapwise.SpreadIn,
+          "strap_window": strapwise.SpreadIn, "weakest": strapwise.EngageIn}
 
 
 def take(question, arguments, allowed, part):
@@ -93,8 +108,8 @@ def take(question, arguments, allowed, part):
     if not equals:
         raise Malformed("%r is not name=value" % part)
     into = arguments if name in allowed else question
-    if arguments.spread and into is question and not hasattr(into, name):
-        into = arguments.spread
+    if arguments.beside and into is question and not hasattr(into, name):
+        into = arguments.beside
     if into is None or not hasattr(into, name):
         raise Malformed("%r names no input of this topic" % part)
     if name in FIELD_ARGUMENTS or name == "thread":
@@ -189,8 +204,8 @@ def run_case(parts):
     wants_error = expected[0].startswith("!")
     arguments = Arguments()
     question = make() if make else None
-    if parts[0] in SPREAD_BESIDE:
-        arguments.spread = strapwise.SpreadIn()
+    if parts[0] in BESIDE:
+        arguments.beside = BESIDE[parts[0]]()
     for part in parts[1:middle]:
         take(question, arguments, allowed, part)
     try:

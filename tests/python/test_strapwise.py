@@ -40,10 +40,16 @@ EXAMPLE = os.path.join(HERE, "..", "..", "bindings", "python", "example.py")
 LBF_N = 4.4482216152605      # exact: 0.45359237 kg * 9.80665 m/s2
 INLBF_NM = LBF_N * 0.0254    # exact
 
-QUESTIONS = (TorqueIn, ChartIn, StrapIn, SpreadIn, ToolIn, CalibrateIn)
+QUESTIONS = (TorqueIn, ChartIn, StrapIn, SpreadIn, ToolIn, CalibrateIn,
+             strapwise.StripIn,
+             strapwise.EngageIn)
 ANSWERS = (strapwise.ThreadOut, strapwise.GradeOut, strapwise.LubricationOut,
            strapwise.TorqueOut, strapwise.ChartOut, strapwise.StrapOut,
            strapwise.TiltOut, strapwise.PlaceOut, strapwise.StrapTorqueOut,
+           strapwise.MaterialOut,
+           strapwise.NutOut,
+           strapwise.StripOut,
+           strapwise.TurnOut,
            strapwise.MethodOut, strapwise.SpreadOut, strapwise.WindowOut,
            strapwise.StrapSpreadOut, strapwise.ToolOut, strapwise.ShopToolOut,
            strapwise.CalibrateOut, strapwise.PairOut, strapwise.PairsOut)
