@@ -75,6 +75,7 @@ TESTS += \
 	tests/cli/tool.sh \
 	tests/cli/calibrate.sh \
 	tests/cli/spread.sh \
+	tests/cli/weakest.sh \
 	tests/cli/corpus.sh
 
 if HAVE_PYTHON

@@ -161,6 +161,9 @@ int run_chart(request *r, page *p);
 int run_strap(request *r, page *p);
 int run_window(request *r, page *p);
 int run_methods(request *r, page *p);
+int run_strip(request *r, page *p);
+int run_weakest(request *r, page *p);
+int run_materials(request *r, page *p);
 int run_tool(request *r, page *p);
 int run_calibrate(request *r, page *p);
 int run_cases(request *r, page *p);
@@ -218,6 +221,8 @@ void say_warnings_as(page *p, const char *title, uint64_t bits);
  * `own` is NULL */
 void say_assumed(page *p, int us, const topic *t, const question *q,
                  const request *own);
+/* those of the second question alone */
+void say_assumed_second(page *p, int us, const request *r);
 void say_assumed_value(page *p, int us, const sw_assumption *a);
 /* the defaults of a strap that matter, the largest first */
 void say_matters(page *p, int us, const sw_strap_in *in, double toe_N);
@@ -256,6 +261,7 @@ void say_thread(page *p, int us, const sw_thread_out *t);
 void say_torque_answer(page *p, request *r, const sw_torque_out *t,
                        const sw_spread_out *spread);
 void say_strap(page *p, request *r, const sw_strap_out *s);
+void say_turn(page *p, const sw_turn_out *t);
 void say_tool(page *p, request *r, const sw_tool_out *t);
 /* the rows of a list of tools: its head, one that would do, one that would
  * not */

@@ -113,6 +113,8 @@ void help_command(page *p, request *r)
     }
     if (request_option(r, "--method", strlen("--method")))
         say_names(p, "Methods:", sw_method_name);
+    if (request_option(r, "--material", strlen("--material")))
+        say_names(p, "Materials:", sw_material_name);
     if (listed(c->more, "tools")) {
         page_add(p, "\n");
         say_names(p, "Tools:", sw_tool_name);

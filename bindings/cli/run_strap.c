@@ -13,6 +13,13 @@ static void find_json(json *j, request *r, answer *found)
     json_close(j, '}');
 }
 
+static void turn_json(json *j, request *r, answer *turn)
+{
+    json_open(j, "turn", '{');
+    json_fields(j, r, topic_named("turn"), turn);
+    json_close(j, '}');
+}
+
 static void spread_json(json *j, request *r, answer *spread)
 {
     json_open(j, "spread", '{');
@@ -59,7 +66,7 @@ static void take_spread(sw_strap_out *s, const sw_strap_spread_out *spread)
 
 int run_strap(request *r, page *p)
 {
-    answer found, a, spread;
+    answer found, a, spread, turn;
     int status = calibration_take(r);
     if (!status)
         status = find_ask(r, &found);
@@ -69,6 +76,7 @@ int run_strap(request *r, page *p)
     r->topic->solve(&r->question, &a);
     if (a.out.status)
         return complain_error(r, &a.err);
+    turn.out.turn = sw_strap_turn(&r->question.in.strap, SW_UNSET, &turn.err);
     const int spreads = wants_spread(r);
     uint64_t own = topic_warnings(r->topic, &a) | r->calibration.warnings;
     if (spreads) {
@@ -92,6 +100,8 @@ int run_strap(request *r, page *p)
             find_json(&j, r, &found);
         if (spreads)
             spread_json(&j, r, &spread);
+        if (!turn.out.status)
+            turn_json(&j, r, &turn);
         json_calibration(&j, r);
         json_assumed(&j, asked, &r->question, r);
         json_matters(&j, &r->question.in.strap);
@@ -103,6 +113,8 @@ int run_strap(request *r, page *p)
     if (find)
         say_find(p, r, &found);
     say_strap(p, r, &a.out.strap);
+    if (!turn.out.status) /* nobody turns a nut that stands still */
+        say_turn(p, &turn.out.turn);
     if (spreads)
         say_strap_spread(p, r, &spread.out.strap_spread);
     say_calibration(p, r);

@@ -89,6 +89,24 @@ static void assumed_one(page *p, int us, const sw_assumption *a)
     page_add(p, "\n");
 }
 
+void say_assumed_second(page *p, int us, const request *r)
+{
+    int lines = 0;
+    for (int i = 0;; i++) {
+        const sw_assumption a = r->with->assumed(&r->question, i, NULL);
+        if (a.status)
+            break;
+        if (!sw_field_named(r->with->beside, a.name) ||
+            sw_field_named(r->with->in, a.name) ||
+            (!a.word[0] && !is_known(a.value)))
+            continue;
+        if (lines++ == 0)
+            page_add(p, "\nassumed (give it to replace it; --assumed lists the "
+                        "strap's too)\n");
+        assumed_one(p, us, &a);
+    }
+}
+
 void say_assumed(page *p, int us, const topic *t, const question *q,
                  const request *own)
 {

@@ -276,3 +276,15 @@ void say_strap(page *p, request *r, const sw_strap_out *s)
     say_strap_itself(p, r->us, s);
     say_edge(p, r->us, s);
 }
+
+void say_turn(page *p, const sw_turn_out *t)
+{
+    const size_t start = say_label(p, "turn from snug");
+    page_number(p, t->turn_deg, 2);
+    page_add(p, KEEP "deg, within ");
+    page_number(p, t->turn_low_deg, 2);
+    page_add(p, KEEP ".." KEEP);
+    page_number(p, t->turn_high_deg, 2);
+    page_add(p, KEEP "deg (a flat is 60): a cross-check, no setting");
+    say_done(p, start);
+}
