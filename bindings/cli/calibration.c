@@ -70,10 +70,14 @@ static void take_scatter(request *r, const sw_calibrate_in *in)
         request_given(r, "--factor-scatter") || !is_known(c->tolerance_pct) ||
         c->tolerance_pct > most->max)
         return;
+    r->calibration.scatters = 1;
+    /* the place of a second question may hold another one */
+    const topic *t = r->with ? r->with : r->topic;
+    if (t->beside != SW_STRUCT_SPREAD_IN)
+        return;
     spread->factor_scatter_pct = c->tolerance_pct;
     if (!request_given(r, "--published-coverage"))
         spread->published_coverage = in->proportion;
-    r->calibration.scatters = 1;
 }
 
 static int use(request *r, const sw_pairs *pairs)

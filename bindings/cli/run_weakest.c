@@ -87,7 +87,6 @@ static void say_engaged(page *p, const request *r, const sw_strap_out *s)
     const sw_strip_out strip = sw_strip(&q, NULL);
     if (strip.status || !is_known(strip.length_full_mm))
         return;
-    page_add(p, "\n");
     const size_t start = say_label(p, "screw it in");
     if (is_known(strip.length_needed_mm)) {
         say_length(p, r->us, strip.length_needed_mm);
@@ -95,6 +94,50 @@ static void say_engaged(page *p, const request *r, const sw_strap_out *s)
     }
     say_length(p, r->us, strip.length_full_mm);
     page_add(p, " so that the stud breaks before a thread strips");
+    say_done(p, start);
+}
+
+/* The same torque gives more now and then: which parts that would break. */
+static void say_scatter(page *p, const request *r, const ranking *all)
+{
+    const sw_strap_in *in = &r->question.in.strap;
+    sw_torque_in q;
+    sw_spread_in usual;
+    sw_torque_defaults(&q);
+    sw_spread_defaults(&usual);
+    copy_cut(q.thread, sizeof q.thread, in->thread);
+    copy_cut(q.lubrication, sizeof q.lubrication, in->lubrication);
+    copy_cut(q.grade, sizeof q.grade, in->grade);
+    q.preload_N = in->preload_N;
+    q.torque_Nm = in->torque_Nm;
+    q.nut_factor = in->nut_factor;
+    q.mu_thread = in->mu_thread;
+    q.mu_seat = in->mu_seat;
+    q.prevailing_torque_Nm = in->prevailing_torque_Nm;
+    q.friction_radius_mm = in->friction_radius_mm;
+    if (r->calibration.scatters)
+        usual.factor_scatter_pct = r->calibration.out.tolerance_pct;
+    const sw_spread_out s = sw_spread(&q, &usual, NULL);
+    if (s.status || in->nut == SW_NUT_STILL)
+        return;
+    const size_t start = say_label(p, "with the scatter");
+    page_add(p, "one torque gives up to ");
+    say_force(p, r->us, s.preload_high_N);
+    page_add(p, " (±");
+    page_number(p, s.scatter_pct, 3);
+    page_add(p, KEEP "%, ");
+    say_coverage(p, s.coverage);
+    page_add(p, "): ");
+    int gives = 0;
+    for (int i = 0; i < all->parts; i++) {
+        const sw_gives_out *g = &all->part[i].out.gives;
+        if (!is_known(g->preload_at_limit_N) ||
+            g->preload_at_limit_N > s.preload_high_N)
+            continue;
+        page_add(p, gives++ ? ", " : "");
+        page_add(p, sw_word(SW_WORDS_GIVES, g->part));
+    }
+    page_add(p, gives ? " would give" : "nothing gives");
     say_done(p, start);
 }
 
@@ -144,6 +187,8 @@ int run_weakest(request *r, page *p)
     page_add(p, "\n\n  part            margin  load of limit\n");
     for (int i = 0; i < all.parts; i++)
         say_part(p, r->us, &all.part[i].out.gives);
+    page_add(p, "\n");
+    say_scatter(p, r, &all);
     say_engaged(p, r, s);
     say_calibration(p, r);
     say_warnings(p, r->warnings);

@@ -59,6 +59,19 @@ run $weakest --material nylon-66 --engaged-length 3mm
 check test "$status" -eq 1
 has 'this part gives under the load asked for'
 check grep -q '^  tapped thread' "$tmp/out"
+# 16.67 kN times the square root of 1.35/0.65 is 24.02 kN
+good $(echo "$weakest" | sed 's/--preload 12kN/--torque 40N.m/')
+has 'one torque gives up to 24.02 kN' '95 of 100): nothing gives'
+run $(echo "$weakest" | sed 's/--preload 12kN/--torque 60N.m/')
+has 'strap' 'would give'
+# a calibration changes K and its scatter, nothing of what gives
+printf 'torque [N.m],force [kN]\n20,8.3\n30,12.6\n30,13.4\n40,16\n' \
+    >"$tmp/pairs.csv"
+good $weakest --json
+grep -E '"(limit_N|limit_MPa)"' "$tmp/out" >"$tmp/plain"
+good $weakest --nut-factor-from "$tmp/pairs.csv" --json
+grep -E '"(limit_N|limit_MPa)"' "$tmp/out" >"$tmp/own"
+check cmp -s "$tmp/plain" "$tmp/own"
 bad 2 'nearest are' $weakest --material stele
 bad 2 '--nut-class' $weakest --nut-class 9
 bad 2 'unknown option' $weakest --rank 1
