@@ -8,6 +8,7 @@
  */
 #include "must.h"
 
+#include <float.h>
 #include <stddef.h>
 #include <stdint.h>
 
@@ -32,8 +33,10 @@ static void check_round_trip(double value)
             must(fabs(value) > 1e307, "%s cannot be read", text);
             continue;
         }
+        /* half a step of the last digit, and what reading it rounds */
         must(fabs(near.value - value) <=
-                 0.5000001 * pow(10, 1 - digits) * fabs(value) + 1e-323,
+                 (0.5000001 * pow(10, 1 - digits) + DBL_EPSILON) * fabs(value) +
+                     1e-323,
              "%.17g was rounded to %s", value, text);
     }
 }
