@@ -12,7 +12,8 @@ strapwise_SOURCES = \
 	bindings/cli/options.c \
 	bindings/cli/arguments.c \
 	bindings/cli/spell.c \
-	bindings/cli/topics.h bindings/cli/topics.c bindings/cli/slots.c \
+	bindings/cli/topics.h bindings/cli/topics.c \
+	bindings/cli/topic_fields.c bindings/cli/slots.c \
 	bindings/cli/run_single.c \
 	bindings/cli/run_strap.c bindings/cli/find.c \
 	bindings/cli/spread.c bindings/cli/window.c \
