@@ -57,7 +57,7 @@ function is_plain(text,    i)
 function kind_of(column)
 {
     if (column ~ /^(key|label|system|series|size|grade)$/ ||
-        column ~ /^(conflicts_with|method|meaning|source|edition|status)$/)
+        column ~ /^(conflicts_with|method|meaning|reads|source|edition|status)$/)
         return "text"
     if (column in words)
         return "text"

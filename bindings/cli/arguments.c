@@ -5,6 +5,7 @@
  */
 #include "cli.h"
 
+#include <math.h>
 #include <string.h>
 
 /* Whether the name is a field that this topic answers instead of taking. */
@@ -77,6 +78,10 @@ static int read_number(request *r, const char *name, slot s, const char *value)
     sw_quantity_out q;
     if (strcmp(s.field->unit, "%") == 0 && !strchr(value, '%')) {
         q = sw_number(value, name, &err); /* "5" is 5 percent */
+        if (!q.status && q.value != 0 && fabs(q.value) < 1)
+            return bad_value(r, name, value,
+                             " could be a part or percent; write it with %, "
+                             "25% or 0.25%");
     } else {
         q = sw_quantity(value, topic_kind(s.field->name), name, &err);
         if (strcmp(s.field->unit, "%") == 0)

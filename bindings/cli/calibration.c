@@ -68,7 +68,7 @@ static void take_scatter(request *r, const sw_calibrate_in *in)
         sw_field_named(SW_STRUCT_SPREAD_IN, "factor_scatter_pct");
     if (request_given(r, "--method") || request_given(r, "--scatter") ||
         request_given(r, "--factor-scatter") || !is_known(c->tolerance_pct) ||
-        c->tolerance_pct > most->max)
+        c->warnings & SW_WARN_PAIRS_ALIKE || c->tolerance_pct > most->max)
         return;
     r->calibration.scatters = 1;
     /* the place of a second question may hold another one */
@@ -91,16 +91,34 @@ static int use(request *r, const sw_pairs *pairs)
         topic_input(r->topic, &r->question, "prevailing_torque_Nm");
     c->about = sw_pairs_about(pairs, &err);
     sw_calibrate_defaults(&in);
+    /* K hangs on the diameter: another thread's pairs would give another K */
     if (!c->about.thread[0])
-        copy_cut(in.thread, sizeof in.thread, thread.place);
+        return complain(BAD_INPUT, r->command->name, r->nut_factor_from,
+                        ": does not say on which thread the pairs were taken; "
+                        "put a line such as \"thread: M12\" at its head",
+                        (char *)NULL);
     c->out = sw_calibrate(&in, pairs, &err);
     if (c->out.status)
         return complain_error(r, &err);
+    const sw_field *f = sw_field_named(r->topic->in, "nut_factor");
+    if (!(c->out.nut_factor >= f->min && c->out.nut_factor <= f->max)) {
+        page line = {0};
+        page_add(&line, r->nut_factor_from);
+        page_add(&line, ": its K is ");
+        page_number(&line, c->out.nut_factor, 3);
+        page_add(&line, ", which no nut has: wrong unit, column or thread?");
+        return complain_page(BAD_INPUT, r->command->name, &line);
+    }
     c->file = r->nut_factor_from;
     c->warnings = c->out.warnings;
     if (thread_differs(c->about.thread, thread.place))
         c->warnings |= SW_WARN_THREAD_DIFFERS;
     slot_set_number(K, c->out.nut_factor);
+    /* measured apart: what is under the nut turns the strap; the thread
+     * carries the rest of K */
+    const slot seat = topic_input(r->topic, &r->question, "mu_seat");
+    if (is_known(c->out.mu_seat))
+        slot_set_number(seat, c->out.mu_seat);
     sw_calibrate_in full = in;
     if (!sw_calibrate_resolve(&full, pairs, &err)) /* it was, a moment ago */
         take_scatter(r, &full);

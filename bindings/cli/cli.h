@@ -126,6 +126,8 @@ int complain_page(int status, const char *who, page *line);
 int complain_error(request *r, const sw_error *err);
 /* DONE or NOT_FINISHED; `output` NULL is standard output */
 int deliver(page *p, const char *who, const char *output, int replace);
+/* whether two names are one file that exists */
+int same_file(const char *a, const char *b);
 /* 0 when a file may be written there; else complains */
 int output_refused(const char *who, const char *output, int replace);
 /* the same, blaming another option */
@@ -238,7 +240,7 @@ int spread_asked(const request *r);
 int spread_torque(request *r, answer *a);
 int spread_strap(request *r, answer *a);
 void say_coverage(page *p, double coverage);
-void say_spread(page *p, int us, const sw_spread_out *s);
+void say_spread(page *p, const request *r, const sw_spread_out *s);
 void say_strap_spread(page *p, request *r, const sw_strap_spread_out *s);
 
 /* ---- window.c: the torque between two limits ---- */

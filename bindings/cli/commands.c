@@ -80,7 +80,7 @@ static const command list[] = {
      .positional = "",
      .run = run_strap},
     {.name = "window",
-     .purpose = "torque that holds for sure and never clamps too hard",
+     .purpose = "torque whose low end holds and whose high end does not bend",
      .usage = "THREAD --hold FORCE --flat FORCE [options]",
      .text = "Both limits are tension in the stud: the low end of the spread "
              "must reach the one, the high end stay under the other. For "

@@ -136,6 +136,10 @@ static int check(const request *r)
             return refuse(r, "--find window",
                           ": give --hold and --flat, the least and the largest "
                           "toe force");
+        if (request_given(r, "--torque") || request_given(r, "--preload"))
+            return refuse(r, "--find window",
+                          ": finds the torque; give neither --torque nor "
+                          "--preload");
         return DONE;
     }
     if (!request_given(r, "--toe-force"))

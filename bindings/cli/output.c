@@ -87,6 +87,13 @@ static int exists(const char *name, struct stat *about)
     return stat(name, about) == 0;
 }
 
+int same_file(const char *a, const char *b)
+{
+    struct stat of_a, of_b;
+    return exists(a, &of_a) && exists(b, &of_b) && of_a.st_dev == of_b.st_dev &&
+           of_a.st_ino == of_b.st_ino;
+}
+
 int output_refused(const char *who, const char *output, int replace)
 {
     return file_refused(who, "--output", output, replace);

@@ -6,6 +6,18 @@
 
 #include <string.h>
 
+/* The pairs must outlive what is made of them. */
+static int check_input(const request *r)
+{
+    const char *made[] = {r->output, r->svg};
+    for (int i = 0; i < 2; i++)
+        if (made[i] && same_file(made[i], r->file[0]))
+            return complain(BAD_INPUT, r->command->name,
+                            i ? "--svg" : "--output",
+                            ": is the file of pairs itself", (char *)NULL);
+    return DONE;
+}
+
 static int check_svg(const request *r)
 {
     const char *who = r->command->name;
@@ -77,7 +89,9 @@ int run_calibrate(request *r, page *p)
                         r->files ? "FILE: one file of pairs at a time"
                                  : "FILE: missing; name the file of pairs",
                         (char *)NULL);
-    int status = check_svg(r);
+    int status = check_input(r);
+    if (!status)
+        status = check_svg(r);
     if (!status)
         status = calibration_read(r->command->name, r->file[0], &pairs);
     if (status)

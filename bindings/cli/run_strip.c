@@ -12,6 +12,7 @@ static void say_strip(page *p, request *r, const sw_strip_out *s)
     if (sw_strip_resolve(&full, NULL)) /* solved before, so it resolves */
         return;
     const sw_material_out m = sw_material(full.material, NULL);
+    const size_t head = p->length;
     page_add(p, full.thread);
     page_add(p, ", ");
     say_grade(p, full.grade);
@@ -19,6 +20,7 @@ static void say_strip(page *p, request *r, const sw_strip_out *s)
     say_length(p, us, full.engaged_length_mm);
     page_add(p, " of full thread in ");
     page_add(p, m.label);
+    page_wrap(p, head, 0);
     page_add(p, "\n\n");
     const struct {
         const char *label;
@@ -44,14 +46,15 @@ static void say_strip(page *p, request *r, const sw_strip_out *s)
     say_done(p, start);
     page_add(p, "\n");
     start = say_label(p, "screw it in");
-    if (is_known(s->length_needed_mm)) {
-        say_length(p, us, s->length_needed_mm);
-        page_add(p, " for the load with a factor of ");
-        page_number(p, full.factor, 3);
-        page_add(p, ", ");
-    }
     say_length(p, us, s->length_full_mm);
     page_add(p, " so that the stud breaks before a thread strips");
+    if (is_known(s->length_needed_mm)) {
+        page_add(p, "; ");
+        say_length(p, us, s->length_needed_mm);
+        page_add(p, " would hold the load with a factor of ");
+        page_number(p, full.factor, 3);
+    }
+    page_add(p, ". Full threads: chamfers and the first turns come on top");
     say_done(p, start);
     start = say_label(p, "shear area");
     page_number(p, s->tapped_area_mm2, 4);
@@ -69,6 +72,10 @@ int run_strip(request *r, page *p)
         return complain_error(r, &a.err);
     const sw_strip_out *s = &a.out.strip;
     r->warnings = s->warnings;
+    const int gives = is_known(s->stud_margin) &&
+                      (s->stud_margin < 1 || s->stud_strip_margin < 1 ||
+                       s->tapped_strip_margin < 1);
+    const int status = gives ? NOT_MET : DONE;
     if (r->json) {
         json j = json_start(p);
         json_fields(&j, r, r->topic, &a);
@@ -76,14 +83,14 @@ int run_strip(request *r, page *p)
         json_not_checked(&j, r->topic);
         json_warnings(&j, "warnings", r->warnings);
         json_end(&j);
-        return DONE;
+        return status;
     }
     say_strip(p, r, s);
     say_warnings(p, r->warnings);
     say_assumed(p, r->us, r->topic, &r->question, NULL);
     say_not_checked(p, r->topic);
     say_caution(p);
-    return DONE;
+    return status;
 }
 
 static void say_number(page *p, double value, int digits, size_t next)

@@ -88,12 +88,9 @@ static void say_engaged(page *p, const request *r, const sw_strap_out *s)
     if (strip.status || !is_known(strip.length_full_mm))
         return;
     const size_t start = say_label(p, "screw it in");
-    if (is_known(strip.length_needed_mm)) {
-        say_length(p, r->us, strip.length_needed_mm);
-        page_add(p, " of full thread for this tension, ");
-    }
     say_length(p, r->us, strip.length_full_mm);
-    page_add(p, " so that the stud breaks before a thread strips");
+    page_add(p, " of full thread, so that the stud breaks before a thread "
+                "strips");
     say_done(p, start);
 }
 

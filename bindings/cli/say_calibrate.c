@@ -56,7 +56,9 @@ static void factor(page *p, const sw_calibrate_in *full,
 {
     const size_t start = say_label(p, "nut factor K");
     say_factor(p, o->nut_factor);
-    page_add(p, ", the one to use; ");
+    page_add(p, o->warnings & SW_WARN_FACTOR_IMPLAUSIBLE
+                    ? ", which hardly any nut has: look at units and thread; "
+                    : ", the one to use; ");
     say_share(p, full->confidence);
     page_add(p, " sure within ");
     say_factors(p, o->nut_factor_low, o->nut_factor_high);

@@ -91,7 +91,7 @@ void say_torque_answer(page *p, request *r, const sw_torque_out *t,
         }
         say_done(p, start);
     }
-    say_spread(p, us, spread);
+    say_spread(p, r, spread);
     page_add(p, "\n");
     size_t start = say_label(p, "nut factor K");
     page_number(p, t->nut_factor, 3);

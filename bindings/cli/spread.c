@@ -96,19 +96,47 @@ static void say_label_of(page *p, double coverage, size_t *start)
     page_free(&label);
 }
 
-void say_spread(page *p, int us, const sw_spread_out *s)
+/* Where K or friction is a table's, all of the spread moves with it. */
+static void say_table_factor(page *p, const request *r)
+{
+    for (int i = 0; r->topic->assumed; i++) {
+        const sw_assumption a = r->topic->assumed(&r->question, i, NULL);
+        if (a.status)
+            return;
+        if ((strcmp(a.name, "nut_factor") != 0 &&
+             strcmp(a.name, "mu_seat") != 0) ||
+            !(a.low < a.high))
+            continue;
+        page_add(p, "; ");
+        page_add(p, a.name[0] == 'n' ? "K itself is a table's, "
+                                     : "friction itself is a table's, ");
+        page_number(p, a.low, 2);
+        page_add(p, KEEP ".." KEEP);
+        page_number(p, a.high, 2);
+        page_add(p, ", and moves all of this");
+        return;
+    }
+}
+
+void say_spread(page *p, const request *r, const sw_spread_out *s)
 {
     size_t start;
     say_label_of(p, s->coverage, &start);
-    say_force_range(p, us, s->preload_low_N, s->preload_high_N);
+    say_force_range(p, r->us, s->preload_low_N, s->preload_high_N);
     page_add(p, ": ");
     say_scatter(p, s->method, s->scatter_pct);
+    page_add(p, ", that is ");
+    page_number(p, s->preload_low_N / s->preload_N, 2);
+    page_add(p, KEEP "to" KEEP);
+    page_number(p, s->preload_high_N / s->preload_N, 3);
+    page_add(p, " times the force aimed at");
     if (is_known(s->tool_share)) {
         page_add(p, "; ");
         say_percent(p, s->tool_share);
         page_add(p, " of its variance from the torque tool, the rest from "
                     "friction");
     }
+    say_table_factor(p, r);
     say_done(p, start);
 }
 

@@ -291,6 +291,32 @@ static const char *torque_not_checked(int index)
     return index >= 0 && index < count ? sentence[index] : NULL;
 }
 
+static const char *strip_not_checked(int index)
+{
+    static const char *const sentence[] = {
+        "bending and spreading of the threads, which take 10 to 25 % off",
+        "chamfers, incomplete and worn threads, a blind hole's bottom",
+        "T-nut and T-slot lips: the machine maker's limit governs",
+        "wear of a tapped hole that is used again and again",
+    };
+    const int count = sizeof sentence / sizeof sentence[0];
+    return index >= 0 && index < count ? sentence[index] : NULL;
+}
+
+static const char *weakest_not_checked(int index)
+{
+    static const char *const sentence[] = {
+        "T-slot lips and the T-nut's own body: the machine maker's limit "
+        "governs",
+        "bending, spreading and wear of threads, which take 10 to 25 % off",
+        "heel, packing, part and pad under the strap",
+        "fatigue: studs that are tightened every day",
+        "whether the part stays put under the cut and comes off flat",
+    };
+    const int count = sizeof sentence / sizeof sentence[0];
+    return index >= 0 && index < count ? sentence[index] : NULL;
+}
+
 #define TILT " side_pull_N toe_error_pct vial_mm_per_m basis"
 #define TOE " toe_force_N"
 #define LIMITS " hold_N flat_N"
@@ -343,10 +369,10 @@ static const topic list[] = {
     {"nut", 0, 0, SW_STRUCT_NUT_OUT, " nut_class nominal_mm", no_defaults,
      solve_nut, NULL, NULL, WARN(sw_nut_out)},
     {"strip", SW_STRUCT_STRIP_IN, 0, SW_STRUCT_STRIP_OUT, "", strip_defaults,
-     solve_strip, strip_assumed, NULL, WARN(sw_strip_out)},
+     solve_strip, strip_assumed, strip_not_checked, WARN(sw_strip_out)},
     {"weakest", SW_STRUCT_STRAP_IN, SW_STRUCT_ENGAGE_IN, SW_STRUCT_GIVES_OUT,
      " rank", strap_engage_defaults, solve_weakest, weakest_assumed,
-     sw_strap_not_checked, WARN(sw_gives_out)},
+     weakest_not_checked, WARN(sw_gives_out)},
     {"turn", SW_STRUCT_STRAP_IN, 0, SW_STRUCT_TURN_OUT, " snug_N",
      strap_defaults, solve_turn, strap_assumed, sw_strap_not_checked,
      WARN(sw_turn_out)},

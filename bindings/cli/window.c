@@ -23,7 +23,11 @@ static void say_none(page *p, const sw_window_out *w)
     page_add(p, " apart, one torque spreads the force by ");
     page_number(p, w->alpha, 3);
     page_add(p, ". ");
-    if (w->fitting_pct > 0) {
+    const int stud = (w->warnings & SW_WARN_STUD_ENDS_WINDOW) != 0;
+    if (stud && !(w->ratio > 1)) {
+        page_add(p, "The stud yields below the lower limit: a larger one, or a "
+                    "better grade.");
+    } else if (w->fitting_pct > 0) {
         page_add(p, "A way of tightening with ±");
         page_number(p, floor(10 * w->fitting_pct) / 10, 3);
         page_add(p, KEEP "% or better would fit; else the limits must come "
@@ -64,10 +68,21 @@ void say_window(page *p, int us, const sw_window_out *w, const char *where)
 {
     say_entry(p, us, "at least", w->hold_N, where);
     say_entry(p, us, "at most", w->flat_N, where);
-    if (w->hold_preload_N != w->hold_N) {
+    const int stud = (w->warnings & SW_WARN_STUD_ENDS_WINDOW) != 0;
+    const int band = w->hold_preload_N != w->hold_N;
+    if (stud || band) {
         const size_t start = say_label(p, "so in the stud");
-        say_force_range(p, us, w->hold_preload_N, w->flat_preload_N);
-        page_add(p, ", the strap's own band counted");
+        if (w->hold_preload_N < w->flat_preload_N) {
+            say_force_range(p, us, w->hold_preload_N, w->flat_preload_N);
+        } else {
+            page_add(p, "at least ");
+            say_force(p, us, w->hold_preload_N);
+            page_add(p, ", at most ");
+            say_force(p, us, w->flat_preload_N);
+        }
+        page_add(p, band ? ", the strap's own band counted" : "");
+        page_add(p, stud ? ", up to where the stud may yield at the high end"
+                         : "");
         say_done(p, start);
     }
     page_add(p, "\n");

@@ -398,7 +398,7 @@ def weakest(q, engage=None):
     """What gives first on the strap of a StrapIn, with what stands at both ends
     of its stud, an EngageIn.
 
-    Returns a list of dicts, least margin first: part, margin (limit over load),
+    Returns a list of dicts, least margin first: part, margin (tension at which it gives over the strap's),
     preload_at_limit_N, load_N and limit_N or load_MPa and limit_MPa, how,
     warnings. Parts of unknown strength come last, their margin is None."""
     return [g.as_dict() for g in _until_end(_strap_weakest, q,

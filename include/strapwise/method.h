@@ -18,6 +18,8 @@ typedef struct {
     uint64_t warnings;       /**< SW_WARN_ bits */
     char method[32];         /**< key */
     char label[64];          /**< in words */
+    char reads[16];          /**< what is set or watched: torque, feel, turn,
+                                  yield, pressure, force, length */
     char meaning[160];       /**< what the source says its figure is */
     double scatter_low_pct;  /**< lower end of the source's range, ±% */
     double scatter_pct;      /**< ±% that is used */

@@ -122,7 +122,8 @@ typedef struct {
     double preload_low_N;  /**< its lower end: at least the next but one */
     double preload_high_N; /**< its upper end */
     double hold_preload_N; /**< stud tension that just meets hold_N */
-    double flat_preload_N; /**< stud tension that just stays under flat_N */
+    double flat_preload_N; /**< stud tension that just stays under flat_N, or
+                                at which the stud yields */
     double proof_use_high; /**< upper end over the proof load */
     double yield_use_high; /**< equivalent stress there over yield */
     char sentence[240];    /**< the answer in one sentence */

@@ -189,7 +189,15 @@ SW_API int sw_status_count(void);
     X(SW_WARN_STRENGTH_UNKNOWN, 37, "strength_unknown",                        \
       "the strength of this part is in no table: it was not judged and "       \
       "stands last")                                                           \
-    X(SW_WARN_GIVES, 38, "gives", "this part gives under the load asked for")
+    X(SW_WARN_GIVES, 38, "gives", "this part gives under the load asked for")  \
+    X(SW_WARN_STUD_ENDS_WINDOW, 39, "stud_ends_window",                        \
+      "the stud yields below the upper limit given: its yield ends the window") \
+    X(SW_WARN_METHOD_READS, 40, "method_reads",                                \
+      "this way of tightening reads something else than torque: a torque set " \
+      "without it scatters more")                                              \
+    X(SW_WARN_PAIRS_ALIKE, 41, "pairs_alike",                                  \
+      "all pairs have the same K: copied or coarsely rounded readings say "    \
+      "nothing about scatter")
 /** @endcond */
 
 /** @name Bits of a result's `warnings`, numbered as in the list.
@@ -233,6 +241,9 @@ SW_API int sw_status_count(void);
 #define SW_WARN_ENGAGED_SHORT (1ULL << 36)
 #define SW_WARN_STRENGTH_UNKNOWN (1ULL << 37)
 #define SW_WARN_GIVES (1ULL << 38)
+#define SW_WARN_STUD_ENDS_WINDOW (1ULL << 39)
+#define SW_WARN_METHOD_READS (1ULL << 40)
+#define SW_WARN_PAIRS_ALIKE (1ULL << 41)
 /** @} */
 
 /** Name of the warning with this bit number (0 ..), or NULL past the last. */

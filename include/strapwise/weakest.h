@@ -40,7 +40,8 @@ typedef struct {
     int status;                /**< 0 or sw_status */
     uint64_t warnings;         /**< SW_WARN_ bits, of this part */
     int part;                  /**< sw_gives */
-    double margin;             /**< limit over load */
+    double margin;             /**< tension at which it gives over the strap's;
+                                    limit over load where none was found */
     double load_N;             /**< stud tension that it carries */
     double limit_N;            /**< what it holds */
     double load_MPa;           /**< its stress or pressure */

@@ -2,7 +2,8 @@
  *
  * Weakest: which part of one strap gives first.
  *
- * Symbols: F stud tension of the strap, A stress area, margin = limit/load.
+ * Symbols: F stud tension of the strap, A stress area; margin = tension at which
+ * the part gives over F.
  *
  *   stud            tension, bending and, while the nut is turned, torsion
  *                   against the yield (strap.c, equation 11)              (1)
@@ -235,6 +236,17 @@ static void set_strap(const sw__strap_full *strap, const sw_strap_out *s,
     set_stress(g, s->strap_stress_MPa, strap->in.strap_yield_MPa);
 }
 
+/* Stud and strap are bent too, so their stress is not in proportion to the
+ * tension; the margin of all is that of the tension, to be compared. */
+static void set_bent(const sw__strap_full *strap, sw_gives_out *g)
+{
+    if (!sw__is_set(g->margin))
+        return;
+    g->preload_at_limit_N = tension_at_limit(strap, g->part);
+    if (sw__is_set(g->preload_at_limit_N))
+        g->margin = g->preload_at_limit_N / strap->torque.preload_N;
+}
+
 /* Least margin first, unknown ones last, equal ones in the order of parts. */
 static void sort(sw_gives_out *g)
 {
@@ -276,11 +288,10 @@ static int solve(const sw_strap_in *in, const sw_engage_in *engage, int rank,
     set_nut(&strap, &e, &all[3]);
     set_bearing(&strap, &e, area, &s, &all[4]);
     set_strap(&strap, &s, &all[5]);
+    set_bent(&strap, &all[0]);
+    set_bent(&strap, &all[5]);
     sort(all);
     *out = all[rank];
-    if (sw__is_set(out->margin) &&
-        (out->part == SW_GIVES_STUD || out->part == SW_GIVES_STRAP))
-        out->preload_at_limit_N = tension_at_limit(&strap, out->part);
     return SW_OK;
 }
 

@@ -172,6 +172,9 @@ static void warn(const sw__sample *s, const sw_calibrate_in *full,
 {
     if (s->n < FEW)
         out->warnings |= SW_WARN_FEW_PAIRS;
+    const double alike = 1e-4; /* finer than any gauge reads */
+    if (out->sigma_ln < alike)
+        out->warnings |= SW_WARN_PAIRS_ALIKE;
     for (size_t i = 0; i < s->n; i++)
         if (is_outside(exp(s->ln_factor[i]), K_LEAST, K_MOST))
             out->warnings |= SW_WARN_FACTOR_IMPLAUSIBLE;

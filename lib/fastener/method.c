@@ -23,6 +23,7 @@
 const sw_field sw__method_out_fields[] = {
     SW__OUT_TEXT(method),
     SW__OUT_TEXT(label),
+    SW__OUT_TEXT(reads),
     SW__OUT(scatter_pct, "%"),
     SW__OUT(scatter_low_pct, "%"),
     SW__OUT(scatter_high_pct, "%"),
@@ -64,6 +65,7 @@ sw_method_out sw_method(const char *key, sw_error *err)
             continue;
         sw__copy(m.method, sizeof m.method, row->key);
         sw__copy(m.label, sizeof m.label, row->label);
+        sw__copy(m.reads, sizeof m.reads, row->reads);
         sw__copy(m.meaning, sizeof m.meaning, row->meaning);
         m.scatter_low_pct = row->scatter_low_pct;
         m.scatter_pct = row->scatter_pct;

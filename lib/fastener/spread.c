@@ -81,7 +81,12 @@ double sw__spread_sigma(const sw__sigmas *s, double torque_Nm, double lost_Nm)
 
 uint64_t sw__spread_warnings(const sw_spread_in *full)
 {
-    return full->method[0] ? sw_method(full->method, NULL).warnings : 0;
+    if (!full->method[0])
+        return 0;
+    const sw_method_out m = sw_method(full->method, NULL);
+    const int by_torque =
+        strcmp(m.reads, "torque") == 0 || strcmp(m.reads, "feel") == 0;
+    return m.warnings | (by_torque ? 0 : SW_WARN_METHOD_READS);
 }
 
 double sw__spread_least(const sw__sigmas *s, double z, double lost_Nm)

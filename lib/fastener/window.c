@@ -24,6 +24,9 @@
  *
  *   F = F_hold sqrt(alpha(F)), F = F_flat/sqrt(alpha(F))                 (3)
  *
+ * Where the high end would take the stud past its yield, the tension at which
+ * it just reaches it stands for F_flat: nothing above can be promised.
+ *
  * Source: follows from the definition of alpha in VDI 2230-1.
  */
 #include "fastener/window.h"
@@ -114,13 +117,18 @@ static void say(sw_window_out *out)
     } else {
         sw__line_add(&line, "No torque works: the");
     }
+    const int stud = (out->warnings & SW_WARN_STUD_ENDS_WINDOW) != 0;
     add_compared(&line, out->ratio, out->alpha);
+    if (stud)
+        sw__line_add(&line, "; the upper limit is the stud's yield");
     if (fits) {
         sw__line_add(&line, ".");
         return;
     }
     if (!(out->ratio > 1)) {
-        sw__line_add(&line, "; the strap's own band alone is wider than that.");
+        sw__line_add(&line, stud ? ", which is below the lower one."
+                                 : "; the strap's own band alone is wider "
+                                   "than that.");
         return;
     }
     sw__line_add(&line, "; a way of tightening with +-");
@@ -175,6 +183,15 @@ static double torque_at_limit(const law *w, double limit_N, double fits_N,
     return torque_of(w, exp(fits));
 }
 
+/* A stud past its yield keeps no promise, so the high end must not reach it:
+ * the stresses at the high end are in proportion to the tension aimed at. */
+static double stud_limit(const sw_spread_out *s, double flat_preload_N)
+{
+    if (!sw__is_set(s->yield_use_high))
+        return flat_preload_N;
+    return fmin(flat_preload_N, s->preload_high_N / s->yield_use_high);
+}
+
 int sw__window_between(const sw_torque_in *in, const sw_spread_in *spread,
                        double hold_preload_N, double flat_preload_N,
                        sw_window_out *out, sw_error *err)
@@ -185,9 +202,18 @@ int sw__window_between(const sw_torque_in *in, const sw_spread_in *spread,
         return status;
     q.torque_Nm = q.use = SW_UNSET;
     q.preload_N = sqrt(hold_preload_N) * sqrt(flat_preload_N);
-    const sw_spread_out s = sw_spread(&q, spread, err);
+    sw_spread_out s = sw_spread(&q, spread, err);
     if (s.status)
         return s.status;
+    const double most = stud_limit(&s, flat_preload_N);
+    if (most < flat_preload_N) {
+        out->warnings |= SW_WARN_STUD_ENDS_WINDOW;
+        flat_preload_N = most;
+        q.preload_N = sqrt(hold_preload_N) * sqrt(most);
+        s = sw_spread(&q, spread, err);
+        if (s.status)
+            return s.status;
+    }
     law w;
     status = open_law(&q, spread, &s, &w, err);
     if (status)

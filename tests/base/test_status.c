@@ -124,7 +124,11 @@ static uint64_t calibration(int n, double last, double trend,
     static const char head[] = "thread: M12\ntorque_Nm,force_N\n1,1\n";
     sw_error err;
     sw_pairs *pairs = sw_pairs_new(&err);
-    if (strcmp(thread, "M12") != 0)
+    const int alike = strstr(thread, "alike") != NULL;
+    for (int i = 0; i < 12 && alike; i++)
+        ck_assert_int_eq(
+            sw_pairs_add(pairs, 40, 16000, SW_UNSET, SW_UNSET, &err), 0);
+    if (!alike && strcmp(thread, "M12") != 0)
         ck_assert_int_eq(sw_pairs_read(pairs, head, strlen(head), NULL, &err),
                          0);
     for (int i = 0; i < n; i++)
@@ -136,7 +140,7 @@ static uint64_t calibration(int n, double last, double trend,
             0);
     sw_calibrate_in in;
     sw_calibrate_defaults(&in);
-    SET(in.thread, thread);
+    SET(in.thread, alike ? "M12" : thread);
     const sw_calibrate_out out = sw_calibrate(&in, pairs, &err);
     check_no_error("calibrate", out.status, &err);
     sw_pairs_free(pairs);
@@ -181,6 +185,12 @@ static uint64_t provoke_spread_warning(uint64_t bit)
     case SW_WARN_HIGH_OVER_YIELD:
         t.preload_N = 35000;
         return sw_spread(&t, &spread, &err).warnings;
+    case SW_WARN_STUD_ENDS_WINDOW:
+        return sw_window(&t, &spread, 1000, 90000, &err).warnings;
+    case SW_WARN_METHOD_READS:
+        spread.scatter_pct = SW_UNSET;
+        SET(spread.method, "load-cell");
+        return sw_spread(&t, &spread, &err).warnings;
     case SW_WARN_TRIALS_FAILED:
         /* the stud so near the toe that some tip over it */
         s.stud_to_toe_mm = 5;
@@ -195,7 +205,8 @@ static uint64_t provoke_spread_warning(uint64_t bit)
 
 static uint64_t provoke_warning(uint64_t bit)
 {
-    if (bit >= SW_WARN_HIGH_OVER_PROOF && bit <= SW_WARN_TRIALS_FAILED)
+    if ((bit >= SW_WARN_HIGH_OVER_PROOF && bit <= SW_WARN_TRIALS_FAILED) ||
+        bit == SW_WARN_STUD_ENDS_WINDOW || bit == SW_WARN_METHOD_READS)
         return provoke_spread_warning(bit);
     sw_error err;
     sw_strap_in s = strap_question();
@@ -285,6 +296,8 @@ static uint64_t provoke_warning(uint64_t bit)
         s.nose = SW_NOSE_BALL;
         s.nose_radius_mm = 10;
         break;
+    case SW_WARN_PAIRS_ALIKE: /* one after the other, the same K */
+        return calibration(1, 1, 0, "M12 alike");
     case SW_WARN_FEW_PAIRS:
         return calibration(9, 1, 0, "M12");
     case SW_WARN_OUTLIER:

@@ -128,8 +128,8 @@ check test -n "$by_hand"
 check test "$by_hand" = "$(first_torque)"
 good torque M12 --preload 20kN --nut-factor-from "$tmp/pairs.csv"
 has 'K comes from' '"pairs.csv", oiled studs & <nuts>: 10 pairs on M12, K 0.1'
-good preload M12 --torque 40N.m --nut-factor-from "$tmp/bare.csv"
-has 'K comes from' '10 pairs on M12'
+bad 2 'on which thread' preload M12 --torque 40N.m --nut-factor-from \
+    "$tmp/bare.csv"
 good preload M16 --torque 40N.m --nut-factor-from "$tmp/pairs.csv"
 has 'K comes from' 'pairs on M12' 'taken with another thread'
 strap="strap --thread M12 --torque 40N.m --stud-to-toe 30mm"
@@ -152,11 +152,36 @@ for other in '--nut-factor 0.2' '--mu-thread 0.1' '--mu-seat 0.1' \
         --nut-factor-from "$tmp/pairs.csv" $other
 done
 bad 3 'No such file' preload M12 --torque 40N.m --nut-factor-from "$tmp/none"
+sed '1s/^/thread: M12\n/' "$tmp/faulty.csv" >"$tmp/one.csv"
 bad 2 'pairs: at least 2' preload M12 --torque 4N.m --nut-factor-from \
-    "$tmp/faulty.csv"
+    "$tmp/one.csv"
 bad 2 'exact form needs friction' preload M12 --torque 4N.m --form exact \
     --nut-factor-from "$tmp/pairs.csv"
 bad 2 'thread: missing' preload --torque 4N.m \
-    --nut-factor-from "$tmp/bare.csv"
+    --nut-factor-from "$tmp/pairs.csv"
+printf 'thread: M12\ntorque [N.m],force [N]\n20,8.3\n40,16.9\n' >"$tmp/k.csv"
+bad 2 'which no nut has' preload M12 --torque 4N.m --nut-factor-from "$tmp/k.csv"
+good calibrate "$tmp/k.csv"
+has 'which hardly any nut has'
+# the pairs are not written over
+cp "$tmp/pairs.csv" "$tmp/kept.csv"
+bad 2 '--svg: is the file of pairs' calibrate "$tmp/kept.csv" \
+    --svg "$tmp/kept.csv" --replace
+bad 2 '--output: is the file of pairs' calibrate "$tmp/kept.csv" \
+    -o "$tmp/kept.csv" --replace
+check cmp -s "$tmp/pairs.csv" "$tmp/kept.csv"
+# readings all alike tell nothing about scatter
+printf 'thread: M12\ntorque_Nm,force_N\n20,8310\n20,8310\n20,8310\n' \
+    >"$tmp/alike.csv"
+good preload M12 --torque 20N.m --nut-factor-from "$tmp/alike.csv"
+has 'say nothing about scatter' 'wrench-friction-guessed, ±33.3 %'
+# friction measured apart goes along
+printf 'thread: M12\ntorque_Nm,force_N,seat_torque_Nm\n20,8000,9\n40,16500,19\n' \
+    >"$tmp/apart.csv"
+seat=$($STRAPWISE calibrate "$tmp/apart.csv" --json |
+    sed -n 's/^  "mu_seat": \([0-9.]\{8\}\).*/\1/p')
+good torque M12 --preload 20kN --nut-factor-from "$tmp/apart.csv" --json
+check test -n "$seat"
+check grep -q "\"mu_seat\": $seat" "$tmp/out"
 
 finish

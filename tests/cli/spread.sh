@@ -43,6 +43,14 @@ bad 2 'give either the method or a scatter' torque M12 --preload 20kN \
     --method by-feel --scatter 25
 bad 2 'is the whole' torque M12 --preload 20kN --tool-scatter 4 --scatter 25
 bad 2 '--factor-scatter: missing' torque M12 --preload 20kN --tool-scatter 4
+bad 2 'could be a part or percent' torque M12 --preload 20kN --scatter 0.25
+good preload M12 --torque 20N.m --method load-cell
+has 'reads something else than torque'
+run window M12 --hold 60kN --flat 500kN
+check test "$status" -eq 1
+has 'The stud yields below the lower limit'
+good window M12 --hold 20kN --flat 500kN --lubrication oiled
+has 'up to where the stud may yield'
 bad 2 '--scatter: 96' torque M12 --preload 20kN --scatter 96
 bad 2 '--coverage: 1 is outside' torque M12 --preload 20kN --coverage 100%
 bad 2 'unknown option' torque M12 --preload 20kN --trials 100
