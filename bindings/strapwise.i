@@ -343,6 +343,8 @@ static int sw_take_word(const char *word, int list, int *value,
 %word_field(torsion, SW_WORDS_TORSION)
 %word_field(vary, SW_WORDS_VARY)
 
+%typemap(default) double snug_N "$1 = SW_UNSET;"
+
 /* a language without a typemap of its own is told nothing of long runs */
 #if !defined(SW_OWN_PROGRESS)
 %typemap(in, numinputs = 0) (sw_progress progress, void *with)

@@ -306,8 +306,7 @@ static const char *strip_not_checked(int index)
 static const char *weakest_not_checked(int index)
 {
     static const char *const sentence[] = {
-        "T-slot lips and the T-nut's own body: the machine maker's limit "
-        "governs",
+        "T-slot lips, T-nut: the machine maker's limit governs",
         "bending, spreading and wear of threads, which take 10 to 25 % off",
         "heel, packing, part and pad under the strap",
         "fatigue: studs that are tightened every day",

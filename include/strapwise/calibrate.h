@@ -71,7 +71,9 @@ typedef struct {
     double nut_factor_high;  /**< t-interval of K at `confidence` */
     double sigma_ln;         /**< sample standard deviation of ln K */
     double scatter_pct;      /**< the +-s a book would print: `proportion` of
-                                 forces lie within it, were sigma_ln exact */
+                                 forces lie within it, were sigma_ln exact; to
+                                 rely on, take tolerance_pct, for
+                                 factor_scatter_pct of a spread too */
     double slope;            /**< force on torque through the origin, N/N.m */
     double n;                /**< number of pairs */
     double tolerance_factor; /**< k, exact for normal ln K */

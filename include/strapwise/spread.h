@@ -79,6 +79,10 @@ SW_API SW_NODISCARD sw_assumption sw_spread_assumed(const sw_spread_in *spread,
 /**
  * Spread of the preload, in closed form.
  *
+ * The ends stand about the median F of the plain formula as F/sqrt(alpha) and
+ * F sqrt(alpha), not as F (1 - s) and F (1 + s): for ±25 % that is 0.775 F to
+ * 1.291 F.
+ *
  * @param in      thread, torque or preload (the median), friction
  * @param spread  how the tightening scatters
  * @param err     error record, may be NULL; SW_ERR_NONE where the prevailing

@@ -173,9 +173,10 @@ SW_API int sw_status_count(void);
       "one pair lies further out than chance allows (Grubbs, 5 %): look at "   \
       "that stud and reading; it is still counted")                            \
     X(SW_WARN_FACTOR_VARIES, 32, "factor_varies",                              \
-      "K is not constant: it changes with the torque or from row to row "      \
-      "(threads that wear, or rows that were sorted), or force and torque do " \
-      "not start at zero together")                                            \
+      "K seems not to be constant: it changes with the torque or from row to " \
+      "row (threads that wear, or rows that were sorted), or force and torque " \
+      "do not start at zero together (three looks at 5 %: one clean sample in " \
+      "ten shows this)")                                            \
     X(SW_WARN_FACTOR_IMPLAUSIBLE, 33, "factor_implausible",                    \
       "K outside 0.05 to 0.6, friction outside 0 to 0.6, or torques that do "  \
       "not add up: wrong unit, column or thread?")                             \
@@ -197,7 +198,10 @@ SW_API int sw_status_count(void);
       "without it scatters more")                                              \
     X(SW_WARN_PAIRS_ALIKE, 41, "pairs_alike",                                  \
       "all pairs have the same K: copied or coarsely rounded readings say "    \
-      "nothing about scatter")
+      "nothing about scatter")                                                 \
+    X(SW_WARN_FEW_TRIALS, 42, "few_trials",                                    \
+      "fewer than ten trials lie beyond each end for so wide a coverage: the " \
+      "ends are not known, take more trials")
 /** @endcond */
 
 /** @name Bits of a result's `warnings`, numbered as in the list.
@@ -244,6 +248,7 @@ SW_API int sw_status_count(void);
 #define SW_WARN_STUD_ENDS_WINDOW (1ULL << 39)
 #define SW_WARN_METHOD_READS (1ULL << 40)
 #define SW_WARN_PAIRS_ALIKE (1ULL << 41)
+#define SW_WARN_FEW_TRIALS (1ULL << 42)
 /** @} */
 
 /** Name of the warning with this bit number (0 ..), or NULL past the last. */

@@ -170,6 +170,9 @@ static int run(harvest *h, const sw_spread_in *scatter, sw_progress progress,
             "in: in none of the trials has the strap an equilibrium");
     if (n < trials)
         out->warnings |= SW_WARN_TRIALS_FAILED;
+    const double beyond = 10; /* fewer say little about where an end is */
+    if ((double)n * (1 - out->coverage) / 2 < beyond)
+        out->warnings |= SW_WARN_FEW_TRIALS;
     take_quantiles(h, n, out);
     return SW_OK;
 }

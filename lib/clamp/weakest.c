@@ -35,6 +35,8 @@
 #include "base/tables.h"
 #include "clamp/strap.h"
 
+#include <strapwise/material.h>
+
 #include <string.h>
 
 #define SW__S sw_gives_out
@@ -228,6 +230,19 @@ static void set_bearing(const sw__strap_full *strap, const sw__engage_full *e,
         g->preload_at_limit_N = e->in.pressure_limit_MPa * area;
 }
 
+/* A strap whose material was named bends by that one's yield, unless its own
+ * was given. */
+static void take_strap_material(sw__strap_full *strap, const sw__engage_full *e)
+{
+    const int named =
+        !(e->in.assumed & sw__bit(SW_STRUCT_ENGAGE_IN, "strap_material"));
+    const int open = (strap->in.assumed &
+                      sw__bit(SW_STRUCT_STRAP_IN, "strap_yield_MPa")) != 0;
+    if (named && open && e->in.strap_material[0])
+        strap->in.strap_yield_MPa =
+            sw_material(e->in.strap_material, NULL).yield_MPa;
+}
+
 static void set_strap(const sw__strap_full *strap, const sw_strap_out *s,
                       sw_gives_out *g)
 {
@@ -283,6 +298,7 @@ static int solve(const sw_strap_in *in, const sw_engage_in *engage, int rank,
                         "slot_width_mm: the slot is as wide as what bears on "
                         "the strap: it falls through");
     sw_gives_out all[PARTS];
+    take_strap_material(&strap, &e);
     set_stud(&strap, &s, &all[0]);
     set_threads(&e, strap.torque.preload_N, &all[1], &all[2]);
     set_nut(&strap, &e, &all[3]);

@@ -86,6 +86,14 @@ static void add_rounded(sw__line *line, double value)
     sw__line_add(line, text);
 }
 
+/* Three digits, on the side that still keeps the limit. */
+static void add_inward(sw__line *line, double value, int up)
+{
+    const double step = pow(10, floor(log10(value)) - 2), rounding = 1e-9;
+    add_rounded(line, step * (up ? ceil(value / step - rounding)
+                                 : floor(value / step + rounding)));
+}
+
 /* Three digits of both, or as many as tell them apart. */
 static void add_compared(sw__line *line, double ratio, double alpha)
 {
@@ -109,11 +117,16 @@ static void say(sw_window_out *out)
     const int fits = out->verdict == SW_VERDICT_FITS;
     if (fits) {
         add_rounded(&line, out->torque_Nm);
-        sw__line_add(&line, " N.m keeps both limits (any torque from ");
-        add_rounded(&line, out->torque_low_Nm);
-        sw__line_add(&line, " to ");
-        add_rounded(&line, out->torque_high_Nm);
-        sw__line_add(&line, " N.m does): the");
+        sw__line_add(&line, " N.m keeps both limits");
+        const double wide = 1.03; /* narrower has no third digit of its own */
+        if (out->torque_high_Nm > wide * out->torque_low_Nm) {
+            sw__line_add(&line, " (any torque from ");
+            add_inward(&line, out->torque_low_Nm, 1);
+            sw__line_add(&line, " to ");
+            add_inward(&line, out->torque_high_Nm, 0);
+            sw__line_add(&line, " N.m does)");
+        }
+        sw__line_add(&line, ": the");
     } else {
         sw__line_add(&line, "No torque works: the");
     }

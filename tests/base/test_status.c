@@ -185,6 +185,9 @@ static uint64_t provoke_spread_warning(uint64_t bit)
     case SW_WARN_HIGH_OVER_YIELD:
         t.preload_N = 35000;
         return sw_spread(&t, &spread, &err).warnings;
+    case SW_WARN_FEW_TRIALS: /* 2.5 beyond each end */
+        spread.trials = 100;
+        return sw_strap_spread(&s, &spread, NULL, NULL, &err).warnings;
     case SW_WARN_STUD_ENDS_WINDOW:
         return sw_window(&t, &spread, 1000, 90000, &err).warnings;
     case SW_WARN_METHOD_READS:
@@ -206,7 +209,8 @@ static uint64_t provoke_spread_warning(uint64_t bit)
 static uint64_t provoke_warning(uint64_t bit)
 {
     if ((bit >= SW_WARN_HIGH_OVER_PROOF && bit <= SW_WARN_TRIALS_FAILED) ||
-        bit == SW_WARN_STUD_ENDS_WINDOW || bit == SW_WARN_METHOD_READS)
+        bit == SW_WARN_STUD_ENDS_WINDOW || bit == SW_WARN_METHOD_READS ||
+        bit == SW_WARN_FEW_TRIALS)
         return provoke_spread_warning(bit);
     sw_error err;
     sw_strap_in s = strap_question();

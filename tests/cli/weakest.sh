@@ -73,6 +73,11 @@ grep -E '"(limit_N|limit_MPa)"' "$tmp/out" >"$tmp/plain"
 good $weakest --nut-factor-from "$tmp/pairs.csv" --json
 grep -E '"(limit_N|limit_MPa)"' "$tmp/out" >"$tmp/own"
 check cmp -s "$tmp/plain" "$tmp/own"
+# a strap of a named material bends by that one's yield: nylon 6/6, 45 MPa
+run $weakest --strap-material nylon-66
+check test "$status" -eq 1
+has 'of 45 MPa'
+good $weakest --strap-material nylon-66 --strap-yield 290MPa
 bad 2 'nearest are' $weakest --material stele
 bad 2 '--nut-class' $weakest --nut-class 9
 bad 2 'unknown option' $weakest --rank 1

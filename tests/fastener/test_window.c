@@ -75,7 +75,7 @@ START_TEST(by_hand)
     near(out.fitting_pct, 100 * 1.25 / 3.25, 0, 1e-14);
     near(out.coverage, 0.95, 0, 0);
     ck_assert_str_eq(out.sentence,
-                     "28.8 N.m keeps both limits (any torque from 24.8 to 33.5 "
+                     "28.8 N.m keeps both limits (any torque from 24.8 to 33.4 "
                      "N.m does): the limits are 2.25 apart, one torque spreads "
                      "the force by 1.67.");
     /* 8000 to 12000 N: 1.5 apart */
