@@ -344,6 +344,11 @@ static int sw_take_word(const char *word, int list, int *value,
 %word_field(vary, SW_WORDS_VARY)
 
 %typemap(default) double snug_N "$1 = SW_UNSET;"
+/* one function with an optional argument, not two of one name */
+%feature("compactdefaultargs") sw_strap_turn;
+%feature("compactdefaultargs") sw_strap_spread;
+%feature("kwargs") sw_strap_turn;
+%feature("kwargs") sw_strap_spread;
 
 /* a language without a typemap of its own is told nothing of long runs */
 #if !defined(SW_OWN_PROGRESS)

@@ -328,6 +328,20 @@ class Errors(unittest.TestCase):
             self.assertEqual(caught.exception.code, code)
             self.assertIn(code, Error.__doc__)
 
+    def test_optional_arguments(self):
+        told = []
+        s = strapwise.strap_spread(q=level(), spread=SpreadIn(trials=10000),
+                                   progress=told.append)
+        self.assertEqual(told[-1], 1)
+        self.assertEqual(strapwise.strap_spread(
+            level(), SpreadIn(trials=10000)).toe_force_N, s.toe_force_N)
+        turn = strapwise.strap_turn(level())
+        self.assertAlmostEqual(turn.snug_N, 0.05 * turn.preload_N, 9)
+        self.assertGreater(turn.turn_deg,
+                           strapwise.strap_turn(level(), snug_N=2000).turn_deg)
+        with self.assertRaises(TypeError):
+            strapwise.strap_spread(level(), SpreadIn(), progress=3)
+
     def test_null_pointer(self):
         e = self.refused("null_pointer", "thread", strapwise.thread, None)
         self.assertEqual((e.low, e.high), (None, None))
