@@ -94,24 +94,28 @@ static void say_engaged(page *p, const request *r, const sw_strap_out *s)
     say_done(p, start);
 }
 
+/* What a strap and a nut are asked alike, by the names of the fields. */
+static sw_torque_in torque_of(const sw_strap_in *in)
+{
+    sw_torque_in q;
+    sw_torque_defaults(&q);
+    for (int i = 0; sw_field_at(SW_STRUCT_TORQUE_IN, i); i++) {
+        const sw_field *to = sw_field_at(SW_STRUCT_TORQUE_IN, i);
+        const sw_field *from = sw_field_named(SW_STRUCT_STRAP_IN, to->name);
+        if (from && from->size == to->size)
+            memcpy((char *)&q + to->offset, (const char *)in + from->offset,
+                   to->size);
+    }
+    return q;
+}
+
 /* The same torque gives more now and then: which parts that would break. */
 static void say_scatter(page *p, const request *r, const ranking *all)
 {
     const sw_strap_in *in = &r->question.in.strap;
-    sw_torque_in q;
     sw_spread_in usual;
-    sw_torque_defaults(&q);
+    const sw_torque_in q = torque_of(in);
     sw_spread_defaults(&usual);
-    copy_cut(q.thread, sizeof q.thread, in->thread);
-    copy_cut(q.lubrication, sizeof q.lubrication, in->lubrication);
-    copy_cut(q.grade, sizeof q.grade, in->grade);
-    q.preload_N = in->preload_N;
-    q.torque_Nm = in->torque_Nm;
-    q.nut_factor = in->nut_factor;
-    q.mu_thread = in->mu_thread;
-    q.mu_seat = in->mu_seat;
-    q.prevailing_torque_Nm = in->prevailing_torque_Nm;
-    q.friction_radius_mm = in->friction_radius_mm;
     if (r->calibration.scatters)
         usual.factor_scatter_pct = r->calibration.out.tolerance_pct;
     const sw_spread_out s = sw_spread(&q, &usual, NULL);
