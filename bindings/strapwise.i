@@ -95,6 +95,12 @@
 %ignore status;
 /* every language has its own */
 %ignore sw_format;
+%ignore sw_format_fixed;
+%ignore sw_say;
+%ignore sw_say_range;
+%ignore sw_show;
+%ignore SW_WORDS_SHOW;
+%rename("$ignore", regextarget = 1, %$isenumitem) "^SW_SHOW_";
 /* done by the constructors */
 %ignore sw_calibrate_defaults;
 %ignore sw_chart_defaults;
@@ -338,6 +344,7 @@ static int sw_take_word(const char *word, int list, int *value,
 %word_field(nut, SW_WORDS_NUT)
 %word_field(seat, SW_WORDS_SEAT)
 %word_field(strap, SW_WORDS_STRAP)
+%word_field(restraint, SW_WORDS_RESTRAINT)
 %word_field(tool_kind, SW_WORDS_TOOL_KIND)
 %word_field(torque_unit, SW_WORDS_TORQUE_UNIT)
 %word_field(torsion, SW_WORDS_TORSION)

@@ -9,6 +9,7 @@
 
 #include <strapwise/status.h>
 #include <strapwise/units.h>
+#include <strapwise/say.h>
 #include <strapwise/quantile.h>
 #include <strapwise/words.h>
 #include <strapwise/field.h>

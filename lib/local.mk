@@ -14,9 +14,9 @@ libstrapwise_la_SOURCES = \
 	lib/base/internal.h \
 	lib/base/status.c \
 	lib/base/words.c \
-	lib/base/field.c \
+	lib/base/field.c lib/base/structs.c \
 	lib/base/number.h lib/base/number.c \
-	lib/base/units.c \
+	lib/base/units.c lib/base/say.c \
 	lib/base/root.h lib/base/root.c \
 	lib/base/material.h lib/base/material.c \
 	lib/base/settle.h \

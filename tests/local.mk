@@ -20,6 +20,7 @@ C_TESTS = \
 	tests/base/test_number \
 	tests/base/test_units \
 	tests/base/test_units_oracle \
+	tests/base/test_say \
 	tests/base/test_words \
 	tests/base/test_field \
 	tests/base/test_material \
@@ -94,6 +95,9 @@ tests_base_test_units_LDADD = $(TEST_LIBS)
 tests_base_test_units_oracle_SOURCES = tests/base/test_units_oracle.c
 tests_base_test_units_oracle_CPPFLAGS = $(TEST_CPPFLAGS)
 tests_base_test_units_oracle_LDADD = $(TEST_LIBS)
+tests_base_test_say_SOURCES = tests/base/test_say.c
+tests_base_test_say_CPPFLAGS = $(TEST_CPPFLAGS)
+tests_base_test_say_LDADD = $(TEST_LIBS)
 tests_base_test_words_SOURCES = tests/base/test_words.c
 tests_base_test_words_CPPFLAGS = $(TEST_CPPFLAGS)
 tests_base_test_words_LDADD = $(TEST_LIBS)

@@ -5,7 +5,6 @@
  */
 #include "cli.h"
 
-#include <math.h>
 #include <stdlib.h>
 #include <string.h>
 
@@ -40,26 +39,8 @@ void page_number(page *p, double value, int digits)
 
 void page_fixed(page *p, double value, int decimals)
 {
-    const double scale = pow(10, decimals);
-    const double rounded = floor(fabs(value) * scale + 0.5);
-    /* beyond 2^53 there are no decimals to fix */
-    if (!(rounded < 9e15)) {
-        page_number(p, value, 15);
-        return;
-    }
-    if (value < 0 && rounded > 0)
-        page_add(p, "-");
-    const double whole = floor(rounded / scale);
-    page_number(p, whole, 17);
-    if (decimals > 0) {
-        char text[40];
-        const size_t n =
-            sw_format(rounded - whole * scale, 17, text, sizeof text);
-        page_add(p, ".");
-        for (size_t i = n; i < (size_t)decimals; i++)
-            page_add(p, "0");
-        page_add_n(p, text, n);
-    }
+    char text[80];
+    page_add_n(p, text, sw_format_fixed(value, decimals, text, sizeof text));
 }
 
 /* Bytes 10xxxxxx continue a character; KEEP counts as the blank it becomes. */

@@ -107,6 +107,7 @@ static const struct {
     {"nose", "underside of the toe"},
     {"heel", "what the heel stands on"},
     {"foot", "how the stud is held in table or T-nut"},
+    {"restraint", "what keeps the strap from turning with the nut"},
     {"nut", "turned up with a spanner, or not (power clamp)"},
     {"strap", "how much of the strap's own bending counts"},
     {"tool", "a usual tool: click-25Nm, dial-75inlbf, ..."},

@@ -82,6 +82,7 @@ typedef struct {
     int foot;                  /**< sw_foot */
     int nut;                   /**< sw_nut */
     int strap;                 /**< sw_strap_kind */
+    int restraint;             /**< sw_restraint */
     uint64_t assumed; /**< set by the library: bit n = field n is a default of
                            the library and may change with the others */
     uint64_t seal;    /**< set by resolving, else 0: tells that a resolved
@@ -116,8 +117,10 @@ typedef struct {
     double drag_N;               /**< nut's drag on the part: positive is to the
                                       right of one who stands at the stud and
                                        faces the part, nut tightened */
-    double drag_low_N;           /**< 0: strap held while the nut is turned */
-    double drag_high_N;          /**< strap free to turn */
+    double drag_low_N;           /**< strap held while the nut is turned, unless
+                                      it is said to be free */
+    double drag_high_N;          /**< strap free to turn, unless it is said to
+                                      be held */
     double net_part_force_N;     /**< side pull and drag together */
     double net_part_angle_deg; /**< its direction: 0 toward the stud, 90 to the
                                     right, 180 away */

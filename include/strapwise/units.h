@@ -80,6 +80,12 @@ SW_API SW_NODISCARD sw_quantity_out sw_unit_factor(const char *unit, int kind,
  */
 SW_API size_t sw_format(double value, int digits, char *text, size_t room);
 
+/** The same with a fixed number of decimals, 0 .. 12, halves away from zero:
+ *  "3.00"; never "-0.00". Values that have no decimals to fix (beyond 2^53)
+ *  are written by sw_format(). */
+SW_API size_t sw_format_fixed(double value, int decimals, char *text,
+                              size_t room);
+
 #ifdef __cplusplus
 }
 #endif

@@ -56,6 +56,13 @@ typedef enum {
     SW_NUT_STILL       /**< power clamp, cam, locked nut */
 } sw_nut;
 
+/** What keeps the strap from turning with the nut. */
+typedef enum {
+    SW_RESTRAINT_SHARED = 1, /**< friction at toe and heel, a couple */
+    SW_RESTRAINT_HELD,       /**< a stop, or a second spanner on the strap */
+    SW_RESTRAINT_FREE        /**< friction at the toe alone: the heel gives */
+} sw_restraint;
+
 /** How much of the strap's own bending counts. */
 typedef enum {
     SW_STRAP_BENDING = 1, /**< spread of its underside */
@@ -155,8 +162,10 @@ typedef enum {
     SW_WORDS_TOOL_KIND,
     /** sw_torque_unit */
     SW_WORDS_TORQUE_UNIT,
-    SW_WORDS_GIVES, /**< sw_gives */
-    SW_WORDS_COUNT = SW_WORDS_GIVES
+    SW_WORDS_GIVES,     /**< sw_gives */
+    SW_WORDS_RESTRAINT, /**< sw_restraint */
+    SW_WORDS_SHOW,      /**< sw_show */
+    SW_WORDS_COUNT = SW_WORDS_SHOW
 } sw_words;
 
 /** Word of an enumerator ("flat"), or NULL when there is none. */

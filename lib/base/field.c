@@ -8,46 +8,17 @@
 
 #include <string.h>
 
-static const sw_field *const list[SW_STRUCT_COUNT + 1] = {
-    [SW_STRUCT_THREAD_OUT] = sw__thread_out_fields,
-    [SW_STRUCT_GRADE_OUT] = sw__grade_out_fields,
-    [SW_STRUCT_LUBRICATION_OUT] = sw__lubrication_out_fields,
-    [SW_STRUCT_TORQUE_IN] = sw__torque_in_fields,
-    [SW_STRUCT_TORQUE_OUT] = sw__torque_out_fields,
-    [SW_STRUCT_CHART_IN] = sw__chart_in_fields,
-    [SW_STRUCT_CHART_OUT] = sw__chart_out_fields,
-    [SW_STRUCT_STRAP_IN] = sw__strap_in_fields,
-    [SW_STRUCT_STRAP_OUT] = sw__strap_out_fields,
-    [SW_STRUCT_TILT_OUT] = sw__tilt_out_fields,
-    [SW_STRUCT_PLACE_OUT] = sw__place_out_fields,
-    [SW_STRUCT_STRAP_TORQUE_OUT] = sw__strap_torque_out_fields,
-    [SW_STRUCT_MATTER_OUT] = sw__matter_out_fields,
-    [SW_STRUCT_METHOD_OUT] = sw__method_out_fields,
-    [SW_STRUCT_SPREAD_IN] = sw__spread_in_fields,
-    [SW_STRUCT_SPREAD_OUT] = sw__spread_out_fields,
-    [SW_STRUCT_WINDOW_OUT] = sw__window_out_fields,
-    [SW_STRUCT_STRAP_SPREAD_OUT] = sw__strap_spread_out_fields,
-    [SW_STRUCT_TOOL_IN] = sw__tool_in_fields,
-    [SW_STRUCT_TOOL_OUT] = sw__tool_out_fields,
-    [SW_STRUCT_SHOP_TOOL_OUT] = sw__shop_tool_out_fields,
-    [SW_STRUCT_PAIRS_OUT] = sw__pairs_out_fields,
-    [SW_STRUCT_PAIR_OUT] = sw__pair_out_fields,
-    [SW_STRUCT_CALIBRATE_IN] = sw__calibrate_in_fields,
-    [SW_STRUCT_CALIBRATE_OUT] = sw__calibrate_out_fields,
-    [SW_STRUCT_MATERIAL_OUT] = sw__material_out_fields,
-    [SW_STRUCT_NUT_OUT] = sw__nut_out_fields,
-    [SW_STRUCT_STRIP_IN] = sw__strip_in_fields,
-    [SW_STRUCT_STRIP_OUT] = sw__strip_out_fields,
-    [SW_STRUCT_ENGAGE_IN] = sw__engage_in_fields,
-    [SW_STRUCT_GIVES_OUT] = sw__gives_out_fields,
-    [SW_STRUCT_TURN_OUT] = sw__turn_out_fields,
-};
+static int is_listed(int structure)
+{
+    return structure >= 1 && structure <= SW_STRUCT_COUNT &&
+           sw__fields_of[structure];
+}
 
 const sw_field *sw_field_at(int structure, int index)
 {
-    if (structure < 1 || structure > SW_STRUCT_COUNT || index < 0)
+    if (!is_listed(structure) || index < 0)
         return NULL;
-    const sw_field *f = list[structure];
+    const sw_field *f = sw__fields_of[structure];
     for (; f->name && index > 0; f++)
         index--;
     return f->name ? f : NULL;
@@ -55,7 +26,7 @@ const sw_field *sw_field_at(int structure, int index)
 
 static int index_of(int structure, const char *name)
 {
-    const sw_field *f = list[structure];
+    const sw_field *f = sw__fields_of[structure];
     for (int i = 0; f[i].name; i++)
         if (strcmp(f[i].name, name) == 0)
             return i;
@@ -64,10 +35,10 @@ static int index_of(int structure, const char *name)
 
 const sw_field *sw_field_named(int structure, const char *name)
 {
-    if (structure < 1 || structure > SW_STRUCT_COUNT || !name)
+    if (!is_listed(structure) || !name)
         return NULL;
     int i = index_of(structure, name);
-    return i < 0 ? NULL : &list[structure][i];
+    return i < 0 ? NULL : &sw__fields_of[structure][i];
 }
 
 void sw__cite(char *text, size_t room, const char *source, const char *edition)
@@ -117,7 +88,7 @@ static int check_word(const void *in, const sw_field *f, sw_error *err)
 
 int sw__check_input(const void *in, int structure, sw_error *err)
 {
-    for (const sw_field *f = list[structure]; f->name; f++) {
+    for (const sw_field *f = sw__fields_of[structure]; f->name; f++) {
         if (f->type == SW_FIELD_NUMBER) {
             double v = number_at(in, f);
             if (sw__is_set(v) && !(v >= f->min && v <= f->max))
@@ -140,7 +111,7 @@ int sw__check_input(const void *in, int structure, sw_error *err)
 void sw__spoil(void *out, int structure, int status)
 {
     const double nan = NAN;
-    for (const sw_field *f = list[structure]; f->name; f++)
+    for (const sw_field *f = sw__fields_of[structure]; f->name; f++)
         if (f->type == SW_FIELD_NUMBER)
             memcpy((char *)out + f->offset, &nan, sizeof nan);
     memcpy(out, &status, sizeof status);
@@ -160,7 +131,8 @@ sw_assumption sw__assumed(const void *in, int structure, uint64_t assumed,
 {
     sw_assumption a = sw__no_assumption(SW_OK);
     int bit = -1;
-    for (int i = 0; index >= 0 && list[structure][i].name && bit < 0; i++)
+    for (int i = 0; index >= 0 && sw__fields_of[structure][i].name && bit < 0;
+         i++)
         if (assumed >> i & 1 && index-- == 0)
             bit = i;
     if (bit < 0) {
@@ -168,7 +140,7 @@ sw_assumption sw__assumed(const void *in, int structure, uint64_t assumed,
                             "index: past the end of the assumed values");
         return a;
     }
-    const sw_field *f = &list[structure][bit];
+    const sw_field *f = &sw__fields_of[structure][bit];
     sw__copy(a.name, sizeof a.name, f->name);
     sw__copy(a.unit, sizeof a.unit, f->unit);
     sw__copy(a.source, sizeof a.source, f->source);
@@ -189,7 +161,7 @@ sw_assumption sw__assumed(const void *in, int structure, uint64_t assumed,
 uint64_t sw__seal(const void *in, int structure, uint64_t assumed)
 {
     uint64_t hash = 14695981039346656037u ^ assumed;
-    for (const sw_field *f = list[structure]; f->name; f++) {
+    for (const sw_field *f = sw__fields_of[structure]; f->name; f++) {
         const unsigned char *byte = (const unsigned char *)in + f->offset;
         const int text = f->type == SW_FIELD_TEXT;
         for (size_t i = 0; i < f->size && !(text && !byte[i]); i++)
@@ -205,8 +177,8 @@ int sw__reopen(void *in, int structure, uint64_t *assumed, uint64_t *seal,
         return sw__fail(err, SW_ERR_CONFLICT, "seal",
                         "seal: this question was resolved and then changed; "
                         "change the question that it came from");
-    for (int i = 0; list[structure][i].name; i++) {
-        const sw_field *f = &list[structure][i];
+    for (int i = 0; sw__fields_of[structure][i].name; i++) {
+        const sw_field *f = &sw__fields_of[structure][i];
         char *at = (char *)in + f->offset;
         if (!(*assumed >> i & 1))
             continue;
@@ -234,7 +206,7 @@ static void note(const sw__filler *f, int i)
 void sw__fill_number(const sw__filler *f, const char *name, double value)
 {
     int i = index_of(f->structure, name);
-    const sw_field *field = &list[f->structure][i];
+    const sw_field *field = &sw__fields_of[f->structure][i];
     if (sw__is_set(number_at(f->base, field)) || !sw__is_set(value))
         return;
     memcpy(f->base + field->offset, &value, sizeof value);
@@ -244,7 +216,7 @@ void sw__fill_number(const sw__filler *f, const char *name, double value)
 void sw__fill_word(const sw__filler *f, const char *name, int value)
 {
     int i = index_of(f->structure, name);
-    const sw_field *field = &list[f->structure][i];
+    const sw_field *field = &sw__fields_of[f->structure][i];
     if (word_at(f->base, field) != SW_UNSET_WORD)
         return;
     memcpy(f->base + field->offset, &value, sizeof value);
@@ -254,7 +226,7 @@ void sw__fill_word(const sw__filler *f, const char *name, int value)
 void sw__fill_text(const sw__filler *f, const char *name, const char *value)
 {
     int i = index_of(f->structure, name);
-    const sw_field *field = &list[f->structure][i];
+    const sw_field *field = &sw__fields_of[f->structure][i];
     if (f->base[field->offset] || !value[0])
         return;
     sw__copy(f->base + field->offset, field->size, value);

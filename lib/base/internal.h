@@ -104,6 +104,9 @@ extern const sw_field sw__thread_out_fields[], sw__grade_out_fields[],
     sw__strip_out_fields[], sw__engage_in_fields[], sw__gives_out_fields[],
     sw__turn_out_fields[];
 
+/* The list of each struct, by sw_struct (structs.c). */
+extern const sw_field *const sw__fields_of[SW_STRUCT_COUNT + 1];
+
 /* Rows of the field lists; the struct type is the macro SW__S. SW__IN_TIMES:
  * the usual range as factors of the default. */
 #define SW__AT(n) offsetof(SW__S, n), sizeof(((SW__S *)0)->n)

@@ -150,3 +150,29 @@ size_t sw_format(double value, int wanted, char *text, size_t room)
     memcpy(text, made, n + 1);
     return n;
 }
+
+size_t sw_format_fixed(double value, int decimals, char *text, size_t room)
+{
+    decimals = decimals < 0 ? 0 : decimals > 12 ? 12 : decimals;
+    const double scale = pow(10, decimals);
+    const double rounded = floor(fabs(value) * scale + 0.5);
+    /* beyond 2^53 there are no decimals to fix */
+    if (!(rounded < 9e15))
+        return sw_format(value, 15, text, room);
+    char whole[40], part[40], made[80];
+    const double integer = floor(rounded / scale);
+    sw_format(integer, 17, whole, sizeof whole);
+    const int n =
+        (int)sw_format(rounded - integer * scale, 17, part, sizeof part);
+    sw__line line = sw__line_start(made, sizeof made);
+    sw__line_add(&line, value < 0 && rounded > 0 ? "-" : "");
+    sw__line_add(&line, whole);
+    sw__line_add(&line, decimals > 0 ? "." : "");
+    for (int i = n; i < decimals; i++)
+        sw__line_add(&line, "0");
+    sw__line_add(&line, decimals > 0 ? part : "");
+    if (!text || line.length >= room)
+        return 0;
+    memcpy(text, made, line.length + 1);
+    return line.length;
+}

@@ -29,6 +29,8 @@ static const char *const word[SW_WORDS_COUNT + 1][MOST + 1] = {
     [SW_WORDS_TORQUE_UNIT] = {NULL, "N.m", "in-lbf", "ft-lbf"},
     [SW_WORDS_GIVES] = {NULL, "stud", "stud thread", "tapped thread", "nut",
                         "washer bearing", "strap"},
+    [SW_WORDS_RESTRAINT] = {NULL, "shared", "held", "free"},
+    [SW_WORDS_SHOW] = {NULL, "si first", "us first", "si", "us"},
 };
 
 const char *sw_word(int list, int value)

@@ -37,8 +37,9 @@
  *               exceeds the strap's end slope F a b (L + b)/(6 EI_s L), a flat
  *               block on its inner edge until -F a b (L + a)/(6 EI_s L)   (8)
  *   nut drag    seat torque F mu_seat r shared by toe and heel as a couple:
- *               drag = T_seat/L; free strap: T_seat/a, or the off-centre
- *               friction mu_seat F (e/rim) x_s/L                          (9)
+ *               drag = T_seat/L; held strap: 0; free strap: T_seat/a, or the
+ *               off-centre friction mu_seat F (e/rim) x_s/L; side pull and drag
+ *               together at most mu_toe N_toe                             (9)
  *   strap       M = F a b/L at the stud; sag F a^2 b^2/(3 EI_s L)        (10)
  *   stud        sigma = F/A_root + 32 M/(pi d_root^3); while the nut is turned
  *               also tau = 16 T_thread/(pi d_root^3): sqrt(sigma^2 + 3 tau^2)
@@ -84,15 +85,21 @@ static void set_drag(const sw__strap_full *full, const sw__strap_geometry *g,
     const sw_strap_in *in = &full->in;
     const double cap = g->mu_toe * f->N_toe;
     out->drag_N = out->drag_low_N = out->drag_high_N = 0;
-    if (in->nut == SW_NUT_TURNED) {
+    if (in->nut == SW_NUT_TURNED && in->restraint != SW_RESTRAINT_HELD) {
         const double T_seat = in->mu_seat * in->friction_radius_mm * g->F;
         const double off_centre = in->mu_seat * g->F *
                                   (fabs(out->seat_offset_mm) / g->rim) *
                                   fabs(f->x_seat) / g->L;
         const double room = sqrt(fmax(0, cap * cap - f->S * f->S));
-        out->drag_N = fmin(T_seat / g->L, room);
-        out->drag_high_N =
-            fmax(out->drag_N, fmin(cap, fmax(T_seat / g->a, off_centre)));
+        const double shared = fmin(T_seat / g->L, room);
+        const double most = fmax(T_seat / g->a, off_centre);
+        if (in->restraint == SW_RESTRAINT_FREE) {
+            out->drag_N = fmin(most, room);
+            out->drag_low_N = shared;
+        } else {
+            out->drag_N = shared;
+        }
+        out->drag_high_N = fmax(out->drag_N, fmin(cap, most));
     }
     out->net_part_force_N = hypot(f->S, out->drag_N);
     out->net_part_angle_deg =

@@ -109,6 +109,9 @@ const sw_field sw__strap_in_fields[] = {
                 "the band has both"),
     SW__IN_WORD(nut, SW_WORDS_NUT, "a nut tightened with a spanner"),
     SW__IN_WORD(strap, SW_WORDS_STRAP, "a steel strap bends"),
+    SW__IN_WORD(restraint, SW_WORDS_RESTRAINT,
+                "friction at toe and heel; the drag's range has a strap that "
+                "is held and one that is free"),
     SW__END,
 };
 #undef SW__S

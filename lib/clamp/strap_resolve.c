@@ -262,6 +262,8 @@ static void open_stud(sw__strap_full *full, const sw__filler *fill)
     sw__fill_word(fill, "seat", SW_SEAT_FLAT);
     sw__fill_word(fill, "foot", SW_FOOT_HELD);
     sw__fill_word(fill, "nut", SW_NUT_TURNED);
+    if (in->nut == SW_NUT_TURNED)
+        sw__fill_word(fill, "restraint", SW_RESTRAINT_SHARED);
     double under_nut;
     if (in->seat == SW_SEAT_SPHERICAL) {
         sw__fill_number(fill, "sphere_radius_mm",

@@ -33,5 +33,5 @@ int sw__strap_unused(const sw_strap_in *in)
     for (size_t i = 0; i < sizeof given / sizeof given[0]; i++)
         if (!given[i].applies && sw__is_set(given[i].value))
             return 1;
-    return 0;
+    return in->nut == SW_NUT_STILL && in->restraint;
 }

@@ -18,12 +18,18 @@
 
 #define SW__S sw_lubrication_out
 const sw_field sw__lubrication_out_fields[] = {
-    SW__OUT_TEXT(lubrication),    SW__OUT_TEXT(label),
-    SW__OUT_TEXT(conflicts_with), SW__OUT_TEXT(method),
-    SW__OUT(nut_factor, ""),      SW__OUT(nut_factor_low, ""),
-    SW__OUT(nut_factor_high, ""), SW__OUT(mu_thread, ""),
-    SW__OUT(mu_seat, ""),         SW__OUT(mu_low, ""),
-    SW__OUT(mu_high, ""),         SW__OUT_TEXT(source),
+    SW__OUT_TEXT(lubrication),
+    SW__OUT_TEXT(label),
+    SW__OUT_TEXT(conflicts_with),
+    SW__OUT_TEXT(method),
+    SW__OUT(nut_factor, ""),
+    SW__OUT(nut_factor_low, ""),
+    SW__OUT(nut_factor_high, ""),
+    SW__OUT(mu_thread, ""),
+    SW__OUT(mu_seat, ""),
+    SW__OUT(mu_low, ""),
+    SW__OUT(mu_high, ""),
+    SW__OUT_TEXT(source),
     SW__END,
 };
 #undef SW__S

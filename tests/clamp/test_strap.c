@@ -322,6 +322,41 @@ START_TEST(drag)
 }
 END_TEST
 
+/* The same by what keeps the strap from turning: a second spanner leaves no
+ * drag, a heel that gives way leaves all of it to the toe. What nobody said is
+ * the middle, and its range holds the others. */
+START_TEST(restraint)
+{
+    sw_strap_in in = base_strap(10000, 0);
+    in.mu_seat = in.mu_thread = 0.1;
+    in.friction_radius_mm = 8;
+    in.mu_toe = 1;
+    const sw_strap_out open = good_strap("open", &in);
+    in.restraint = SW_RESTRAINT_SHARED;
+    const sw_strap_out shared = good_strap("shared", &in);
+    near(shared.drag_N, open.drag_N, 0, 0);
+    near(shared.drag_high_N, open.drag_high_N, 0, 0);
+    in.restraint = SW_RESTRAINT_HELD;
+    const sw_strap_out held = good_strap("held", &in);
+    near(held.drag_low_N, 0, 0, 0);
+    near(held.drag_N, 0, 0, 0);
+    near(held.drag_high_N, 0, 0, 0);
+    near(held.net_part_force_N, fabs(held.side_pull_N), 0, 1e-14);
+    in.restraint = SW_RESTRAINT_FREE;
+    const sw_strap_out free_ = good_strap("free", &in);
+    near(free_.drag_low_N, 8000.0 / 90, 0, 1e-13);
+    near(free_.drag_N, 8000.0 / 30, 0, 1e-13);
+    near(free_.drag_high_N, 8000.0 / 30, 0, 1e-13);
+    near(free_.side_pull_N, held.side_pull_N, 0, 0);
+    near(free_.toe_force_N, held.toe_force_N, 0, 0);
+    in.mu_toe = 0.02; /* the toe slips before it holds so much */
+    const sw_strap_out slips = good_strap("slips", &in);
+    near(slips.net_part_force_N, 0.02 * slips.toe_force_N, 0, 1e-12);
+    in.nut = SW_NUT_STILL; /* nothing turns: the word says nothing */
+    ck_assert(good_strap("still", &in).warnings & SW_WARN_UNUSED_INPUT);
+}
+END_TEST
+
 /* Stud: tension on the root area and bending on the root diameter (ISO 68-1
  * d3 = 9.853 for M12: area 76.2 mm2, section modulus 93.9 mm3); while the nut
  * is turned, its thread torque twists the same section (twice the modulus),
@@ -1171,8 +1206,8 @@ static void warns(const char *what, const sw_strap_out *out, uint64_t bit,
     int number = 0;
     while ((uint64_t)1 << number != bit)
         number++;
-    must(((out->warnings & bit) != 0) == (so != 0), "%s: %s is %s",
-         what, sw_warning_name(number), so ? "missing" : "there for nothing");
+    must(((out->warnings & bit) != 0) == (so != 0), "%s: %s is %s", what,
+         sw_warning_name(number), so ? "missing" : "there for nothing");
 }
 
 static void check_warnings(const char *what, const sw_strap_in *in,
@@ -1501,7 +1536,7 @@ int main(void)
 {
     return RUN_TESTS("strap", lever, level_rigid, level_bending, side_load,
                      slope_of_side_pull, strap_as_beam, edge, between_edges,
-                     noses, heights, seat_height, drag, stud_stress,
+                     noses, heights, seat_height, drag, restraint, stud_stress,
                      stud_stress_still, band_near_level, defaults, jack_screw,
                      rigid_edges, unused, largest_tilts, no_negative_zero,
                      contact_runs_full, contact_runs_bending, contact_runs_stud,
