@@ -100,6 +100,14 @@
 %ignore sw_say_range;
 %ignore sw_show;
 %ignore SW_WORDS_SHOW;
+/* not wrapped yet */
+%ignore sw_strap_drawing;
+%ignore sw_strap_drawing_defaults;
+%ignore sw_strap_drawing_in;
+%ignore sw_view;
+%ignore SW_WORDS_VIEW;
+%ignore SW_STRUCT_STRAP_DRAWING_IN;
+%rename("$ignore", regextarget = 1, %$isenumitem) "^SW_VIEW_";
 %rename("$ignore", regextarget = 1, %$isenumitem) "^SW_SHOW_";
 /* done by the constructors */
 %ignore sw_calibrate_defaults;

@@ -17,6 +17,7 @@ roominclude_HEADERS = \
 	include/strapwise/spread.h \
 	include/strapwise/status.h \
 	include/strapwise/strap.h \
+	include/strapwise/strap_drawing.h \
 	include/strapwise/strap_spread.h \
 	include/strapwise/strip.h \
 	include/strapwise/thread.h \

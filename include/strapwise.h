@@ -31,5 +31,6 @@
 #include <strapwise/weakest.h>
 #include <strapwise/turn.h>
 #include <strapwise/strap_spread.h>
+#include <strapwise/strap_drawing.h>
 
 #endif

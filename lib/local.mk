@@ -69,7 +69,16 @@ libstrapwise_la_SOURCES = \
 	lib/clamp/strap_spread.c \
 	lib/clamp/strap_window.c \
 	lib/sheet/svg.h lib/sheet/svg.c \
-	lib/sheet/scale.h lib/sheet/scale.c
+	lib/sheet/scale.h lib/sheet/scale.c \
+	lib/sheet/lettering.h lib/sheet/lettering.c \
+	lib/sheet/hatch.h lib/sheet/hatch.c \
+	lib/sheet/arrow.h lib/sheet/arrow.c \
+	lib/sheet/vial.h lib/sheet/vial.c \
+	lib/sheet/strap_picture.h lib/sheet/strap_place.c \
+	lib/sheet/strap_parts.c lib/sheet/strap_bar.c \
+	lib/sheet/strap_side.c lib/sheet/strap_lanes.c \
+	lib/sheet/strap_plan.c lib/sheet/strap_words.c \
+	lib/sheet/strap_drawing.c
 nodist_libstrapwise_la_SOURCES = $(TABLE_SOURCES) base/tables.h
 
 pkgconfigdir = $(libdir)/pkgconfig

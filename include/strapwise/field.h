@@ -54,7 +54,8 @@ typedef enum {
     SW_STRUCT_ENGAGE_IN,
     SW_STRUCT_GIVES_OUT,
     SW_STRUCT_TURN_OUT,
-    SW_STRUCT_COUNT = SW_STRUCT_TURN_OUT
+    SW_STRUCT_STRAP_DRAWING_IN,
+    SW_STRUCT_COUNT = SW_STRUCT_STRAP_DRAWING_IN
 } sw_struct;
 
 /** One field of a struct. `status`, `warnings`, `assumed` and `seal`

@@ -165,7 +165,8 @@ typedef enum {
     SW_WORDS_GIVES,     /**< sw_gives */
     SW_WORDS_RESTRAINT, /**< sw_restraint */
     SW_WORDS_SHOW,      /**< sw_show */
-    SW_WORDS_COUNT = SW_WORDS_SHOW
+    SW_WORDS_VIEW,      /**< sw_view */
+    SW_WORDS_COUNT = SW_WORDS_VIEW
 } sw_words;
 
 /** Word of an enumerator ("flat"), or NULL when there is none. */

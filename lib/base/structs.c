@@ -38,4 +38,5 @@ const sw_field *const sw__fields_of[SW_STRUCT_COUNT + 1] = {
     [SW_STRUCT_ENGAGE_IN] = sw__engage_in_fields,
     [SW_STRUCT_GIVES_OUT] = sw__gives_out_fields,
     [SW_STRUCT_TURN_OUT] = sw__turn_out_fields,
+    [SW_STRUCT_STRAP_DRAWING_IN] = sw__strap_drawing_in_fields,
 };

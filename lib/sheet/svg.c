@@ -120,7 +120,7 @@ void sw__svg_start(sw__svg *s, double width, double height, const char *title,
     add(s, "</desc>\n<rect");
     number(s, "width", width);
     number(s, "height", height);
-    add(s, " fill=\"#fff\"/>\n");
+    add(s, " class=\"paper\" fill=\"#fff\"/>\n");
 }
 
 sw_drawing *sw__svg_finish(sw__svg *s, sw_error *err)
@@ -160,11 +160,11 @@ void sw__svg_line(sw__svg *s, sw__point from, sw__point to, const char *look)
     add(s, "/>\n");
 }
 
-void sw__svg_polygon(sw__svg *s, const sw__point *point, int points,
-                     const char *look)
+static void points_of(sw__svg *s, const sw__point *point, int points,
+                      const char *look)
 {
     char text[40];
-    add(s, "<polygon points=\"");
+    add(s, " points=\"");
     for (int i = 0; i < points; i++)
         for (int k = 0; k < 2; k++) {
             const double value =
@@ -176,6 +176,20 @@ void sw__svg_polygon(sw__svg *s, const sw__point *point, int points,
     add(s, "\"");
     look_at(s, look);
     add(s, "/>\n");
+}
+
+void sw__svg_polygon(sw__svg *s, const sw__point *point, int points,
+                     const char *look)
+{
+    add(s, "<polygon");
+    points_of(s, point, points, look);
+}
+
+void sw__svg_polyline(sw__svg *s, const sw__point *point, int points,
+                      const char *look)
+{
+    add(s, "<polyline fill=\"none\"");
+    points_of(s, point, points, look);
 }
 
 void sw__svg_circle(sw__svg *s, sw__point centre, double radius,

@@ -35,6 +35,9 @@ sw_drawing *sw__svg_finish(sw__svg *s, sw_error *err);
 void sw__svg_line(sw__svg *s, sw__point from, sw__point to, const char *look);
 void sw__svg_polygon(sw__svg *s, const sw__point *point, int points,
                      const char *look);
+/* The same, open; not filled unless the look says so. */
+void sw__svg_polyline(sw__svg *s, const sw__point *point, int points,
+                      const char *look);
 void sw__svg_circle(sw__svg *s, sw__point centre, double radius,
                     const char *look);
 
@@ -45,7 +48,8 @@ void sw__svg_text(sw__svg *s, sw__point at, const char *anchor,
 void sw__svg_text_turned(sw__svg *s, sw__point at, int degrees,
                          const char *look, const char *text);
 
-/* A group, to give many the same look. */
+/* A group, to give many the same look, or a class: what a page may give looks
+ * of its own. */
 void sw__svg_group(sw__svg *s, const char *look);
 void sw__svg_group_end(sw__svg *s);
 

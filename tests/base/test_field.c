@@ -23,6 +23,11 @@ typedef struct {
 #type, number, sizeof(type), 0, 0, 0, offsetof(type, assumed),         \
             offsetof(type, seal)                                               \
     }
+/* a question that is never resolved */
+#define HOW(type, number)                                                      \
+    {                                                                          \
+#type, number, sizeof(type), 0, 0, 0, 0, 0                             \
+    }
 
 static const described all[] = {
     OUT(sw_thread_out, SW_STRUCT_THREAD_OUT),
@@ -57,6 +62,7 @@ static const described all[] = {
     IN(sw_engage_in, SW_STRUCT_ENGAGE_IN),
     OUT(sw_gives_out, SW_STRUCT_GIVES_OUT),
     OUT(sw_turn_out, SW_STRUCT_TURN_OUT),
+    HOW(sw_strap_drawing_in, SW_STRUCT_STRAP_DRAWING_IN),
 };
 
 enum { ALL = sizeof all / sizeof all[0], LARGEST = 2048 };
