@@ -6,8 +6,8 @@
  */
 #include "sheet/arrow.h"
 
-#define HALF_SHAFT 0.17 /* of the head's length */
-#define HALF_HEAD 0.42
+#define HALF_SHAFT 0.21 /* of the head's length */
+#define HALF_HEAD 0.5
 
 void sw__arrow(sw__svg *s, sw__point tail, sw__point head, double size,
                const char *look)

@@ -30,12 +30,17 @@ double sw__letters_em(const char *text, int bold)
     return width(text, strlen(text), bold);
 }
 
+static int is_digit(char c) { return c >= '0' && c <= '9'; }
+
 size_t sw__letters_line(const char **text, double most_em, int bold)
 {
     const char *start = *text;
     size_t fits = 0, at = 0;
     while (start[at]) {
-        const size_t word = at + strcspn(start + at, " ");
+        size_t word = at + strcspn(start + at, " ");
+        /* a number keeps its unit */
+        while (start[word] && is_digit(start[word - 1]))
+            word += 1 + strcspn(start + word + 1, " ");
         if (fits && width(start, word, bold) > most_em)
             break;
         fits = word;

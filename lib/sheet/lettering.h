@@ -13,8 +13,8 @@
 double sw__letters_em(const char *text, int bold);
 
 /* Cuts the words of a text into the next line that fits: returns its bytes,
- * and moves *text to where the line after it starts. A word that is too long
- * has a line of its own. 0 at the end. */
+ * and moves *text to where the line after it starts. A number is not
+ * parted from the unit after it; a word that is too long has a line of its own. 0 at the end. */
 size_t sw__letters_line(const char **text, double most_em, int bold);
 
 /* Moves centres of things of these widths apart, each as little as it can, so

@@ -71,12 +71,9 @@ static void add_top(outline *o, const sw__picture *p)
 
 static void draw_slot(sw__picture *p)
 {
-    const sw_strap_in *in = &p->full.in;
-    const double half =
-        p->full.thread.nominal_mm / 2 + fmax(in->slot_clearance_mm, 1);
     const double b = p->g.b, t = p->g.t;
-    const double low = fmax(b - half, p->strap_left + 0.3 * t);
-    const double high = fmin(b + half, fmax(p->crank_from, b) + 0.1 * t);
+    double low, high;
+    sw__strap_slot(p, &low, &high);
     if (!(high > low))
         return;
     const sw__point a = sw__on_strap(p, low, 0), c = sw__on_strap(p, low, t);

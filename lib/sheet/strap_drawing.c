@@ -114,6 +114,7 @@ static double draw(sw__picture *p, sw__svg *s)
     if (views != SW_VIEW_PLAN)
         y = sw__draw_side_notes(p, y);
     if (views != SW_VIEW_SIDE) {
+        y = sw__draw_plan_heading(p, y + 0.2 * p->em);
         y = sw__draw_plan(p, y + 0.4 * p->em);
         y = sw__draw_plan_notes(p, y);
     }

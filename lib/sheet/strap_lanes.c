@@ -155,6 +155,9 @@ double sw__draw_scales(sw__picture *p, double y)
                  "along the table: ", after,
                  "fill=\"#fff\" stroke=\"" SW__SIDEWAYS
                  "\" stroke-width=\"1.4\"");
+    if (p->cut_short)
+        y = sw__draw_text(p, p->left, y,
+                          "two strokes: this arrow should be longer", 1, 0);
     sw__svg_group_end(p->svg);
     return y;
 }

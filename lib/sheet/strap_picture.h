@@ -50,6 +50,8 @@ typedef struct {
     double part_end;  /* x where the part is broken off */
     double per_N;     /* px of an upright arrow */
     double head_size; /* of arrows */
+    int cut_short;    /* an arrow is shorter than its force */
+    int level_drawn;  /* the level lies on the strap already */
 } sw__picture;
 
 /* Asks the strap and opens what was left open. 0, or records the error. */
@@ -67,6 +69,9 @@ static inline sw__point sw__px(const sw__picture *p, double x, double y)
 /* A point of the strap: on its underside at x, `up` square to it. A bent
  * strap's step is counted. */
 sw__point sw__on_strap(const sw__picture *p, double x, double up);
+
+/* Where the slot begins and ends, by x on the underside. */
+void sw__strap_slot(const sw__picture *p, double *low, double *high);
 
 /* Length of an arrow along the table, px, as drawn; *cut: it should be longer.
  */
@@ -92,6 +97,7 @@ double sw__draw_scales(sw__picture *p, double y);
 double sw__draw_heading(sw__picture *p, double y);
 double sw__draw_verdict(sw__picture *p, double y);
 double sw__draw_side_notes(sw__picture *p, double y);
+double sw__draw_plan_heading(sw__picture *p, double y);
 double sw__draw_plan_notes(sw__picture *p, double y);
 
 /* Wraps a text from x to the right edge; `size` times the usual lettering. */

@@ -105,6 +105,18 @@ sw__point sw__on_strap(const sw__picture *p, double x, double up)
                        -x * p->tan_theta - down + up * p->cos_theta};
 }
 
+void sw__strap_slot(const sw__picture *p, double *low, double *high)
+{
+    const double b = p->g.b, t = p->g.t, r = p->full.thread.nominal_mm / 2;
+    const double half = r + fmax(p->full.in.slot_clearance_mm, 1);
+    const double foot = p->nut.x - t * p->sin_theta; /* under the nut */
+    *low = fmax(b - half, p->strap_left + 0.3 * t);
+    *high = fmin(b + half, fmax(p->crank_from, b) + 0.1 * t);
+    /* a stud that bends further than its slot is drawn as the answer has it */
+    *low = fmin(*low, foot - r);
+    *high = fmax(*high, fmin(foot + r, p->strap_right));
+}
+
 double sw__sideways_px(const sw__picture *p, double N, int *cut)
 {
     const double most = p->part_end - sw__px(p, p->g.L, 0).x - p->em;
@@ -123,7 +135,7 @@ static void place_sheet(sw__picture *p)
     p->line = 1.25 * p->em;
     p->left = heights ? 3.2 * p->em : 0.5 * p->em;
     p->right = W - p->left;
-    p->head_size = 1.1 * p->em;
+    p->head_size = 1.5 * p->em;
     p->per_N = fmin(0.22 * W, 18 * p->em) / p->how.full_force_N;
     const double span = p->right - p->left, part = 0.26 * span;
     const double from = fmin(p->strap_left, p->block_left) - 0.25 * g->t;
@@ -135,7 +147,8 @@ static void place_sheet(sw__picture *p)
     const double top =
         fmax(p->stud_top, fmax(sw__on_strap(p, p->strap_left, g->t).y,
                                sw__on_strap(p, p->strap_right, g->t).y));
-    p->scale = fmin((span - part) / (to - from), 0.8 * W / (top - bottom));
+    p->scale = fmin((span - part) / (to - from),
+                    (heights ? 0.52 : 0.8) * W / (top - bottom));
     p->scale = fmin(p->scale, 0.7 * W / p->full.in.strap_width_mm);
     const double used = p->scale * (to - from) + part;
     p->zero_x = p->left + (span - used) / 2 - p->scale * from;

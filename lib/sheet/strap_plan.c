@@ -11,6 +11,9 @@
 #define STEEL                                                                  \
     "fill=\"#dfe4e8\" stroke=\"#1a1a1a\" stroke-width=\"1.2\" "                \
     "stroke-linejoin=\"round\""
+#define HIDDEN                                                                 \
+    "fill=\"none\" stroke=\"#5b5b5b\" stroke-width=\"0.9\" "                   \
+    "stroke-dasharray=\"4 3\""
 #define FORCE                                                                  \
     "fill=\"#fff\" stroke=\"" SW__SIDEWAYS                                     \
     "\" stroke-linejoin=\"round\" stroke-width="
@@ -64,11 +67,11 @@ static void hexagon(const plan *v, double x, double radius, const char *look)
     sw__svg_polygon(v->p->svg, c, 6, look);
 }
 
-static void draw_heel(const plan *v)
+static void draw_heel(const plan *v, const char *group)
 {
     sw__picture *p = v->p;
     const double w = p->full.in.strap_width_mm;
-    sw__svg_group(p->svg, "class=\"heel\" " STEEL);
+    sw__svg_group(p->svg, group);
     if (p->full.in.heel == SW_HEEL_SCREW)
         hexagon(v, 0, 0.9 * p->full.in.heel_screw_diameter_mm, "");
     else
@@ -86,10 +89,8 @@ static void draw_strap(const plan *v)
     const double end = p->strap_right + nose * p->cos_theta;
     const double d = p->full.thread.nominal_mm;
     const double half = in->slot_width_mm > 0 ? in->slot_width_mm / 2 : d / 2;
-    const double run = d / 2 + in->slot_clearance_mm;
-    const double low = fmax(p->g.b - run, p->strap_left + 0.3 * t);
-    const double high =
-        fmin(p->g.b + run, fmax(p->crank_from, p->g.b) + 0.1 * t);
+    double low, high;
+    sw__strap_slot(p, &low, &high);
     sw__svg_group(p->svg, "class=\"strap\" fill=\"#e4dfcf\" "
                           "stroke=\"#1a1a1a\" stroke-width=\"1.4\"");
     box(v, p->strap_left, end, w, "");
@@ -145,11 +146,13 @@ static void draw_force(const plan *v, double N, double right, double down,
     if (!(length > 0))
         return;
     const sw__point tail = at(v, p->g.L, 0);
+    const double head_size = fmin(size * p->em, 0.5 * length);
     const sw__point head = {tail.x + length * right, tail.y + length * down};
     sw__svg_group(p->svg, group);
-    sw__arrow(p->svg, tail, head, size * p->em, look);
+    sw__arrow(p->svg, tail, head, head_size, look);
+    p->cut_short |= cut;
     if (cut)
-        sw__arrow_cut(p->svg, tail, head, size * p->em, look);
+        sw__arrow_cut(p->svg, tail, head, head_size, look);
     sw__svg_group_end(p->svg);
 }
 
@@ -169,7 +172,7 @@ static void draw_forces(const plan *v)
                    "\" stroke-width=\"2.2\" stroke-linejoin=\"round\"");
     if (drags)
         draw_force(v, o->drag_N, 0, down, 1.3, "class=\"nut-drag\"",
-                   FORCE "\"1.4\" stroke-dasharray=\"4 2.5\"");
+                   FORCE "\"1.4\" stroke-dasharray=\"3 2\"");
     if (pulls)
         draw_force(v, o->side_pull_N, toward, 0, 1.3, "class=\"side-pull\"",
                    FORCE "\"1.6\"");
@@ -197,9 +200,14 @@ double sw__draw_plan(sw__picture *p, double y)
                      (sw__point){x, v.y + v.half}, "");
     }
     sw__svg_group_end(p->svg);
-    draw_heel(&v);
+    draw_heel(&v, "class=\"heel\" " STEEL);
     draw_part(&v);
     draw_strap(&v);
+    draw_heel(&v, "class=\"hidden\" " HIDDEN);
+    sw__svg_group(p->svg, "class=\"hidden\" " HIDDEN);
+    sw__svg_line(p->svg, at(&v, p->part_edge, -p->full.in.strap_width_mm / 2),
+                 at(&v, p->part_edge, p->full.in.strap_width_mm / 2), "");
+    sw__svg_group_end(p->svg);
     draw_nut(&v);
     draw_forces(&v);
     return v.y + v.half + 0.3 * p->em;

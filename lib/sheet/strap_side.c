@@ -89,7 +89,7 @@ static void list(const sw__picture *p, upright u[FORCES])
         u[i].head = (sw__point){p->zero_x + p->scale * x[i], -p->scale * y[i]};
         u[i].length = fmin(most, N[i] * p->per_N);
         u[i].cut = N[i] * p->per_N > most;
-        describe(p, &u[i], name[i], i != 1, i - 1 == -sw__leans(p));
+        describe(p, &u[i], name[i], i != 1, i != 1 && i - 1 == -sw__leans(p));
     }
 }
 
@@ -102,12 +102,15 @@ static void draw_upright(sw__picture *p, const upright *u, double x,
     const double under = band + u->lines * p->line - 0.6 * p->em;
     sw__svg_group(s, u->look);
     sw__arrow(s, tail, head, p->head_size, "");
-    sw__svg_group(s, LEADER " stroke=\"" SW__UPRIGHT "\"");
+    sw__svg_group(s,
+                  LEADER " stroke=\"" SW__UPRIGHT "\" stroke-opacity=\"0.55\"");
     const sw__point leader[4] = {
         {x, under}, {x, under + 0.2 * p->em}, {tail.x, band_end}, tail};
     sw__svg_polyline(s, leader, 4, "");
-    if (u->cut)
-        sw__arrow_cut(s, tail, head, p->head_size, "");
+    if (u->cut) {
+        p->cut_short = 1;
+        sw__arrow_cut(s, tail, head, p->head_size, "stroke-opacity=\"1\"");
+    }
     sw__svg_group_end(s);
     for (int i = 0; i < u->lines; i++)
         sw__svg_text(s, (sw__point){x, band + i * p->line}, "middle",
@@ -140,34 +143,44 @@ static void draw_side_pull(sw__picture *p)
         p->out.warnings & SW_WARN_NO_NOMINAL)
         return;
     const sw__point contact = sw__px(p, p->g.L, p->part_top);
-    const double y = contact.y + 0.75 * p->head_size;
+    const double y = contact.y + 0.6 * p->head_size;
     const sw__point near = {contact.x, y}, far = {contact.x + length, y};
     sw__svg_group(p->svg, HOLLOW);
-    sw__arrow(p->svg, S > 0 ? far : near, S > 0 ? near : far,
-              1.25 * p->head_size, "");
+    sw__arrow(p->svg, S > 0 ? far : near, S > 0 ? near : far, p->head_size, "");
+    p->cut_short |= cut;
     if (cut)
         sw__arrow_cut(p->svg, near, far, p->head_size, "");
     sw__svg_group_end(p->svg);
 }
 
-/* The stud's axis as it stands in the table, and a level line from the strap's
- * high end: what leans shows beside what does not. */
-static void draw_axes(sw__picture *p)
+/* What leans beside what does not: the wedge between a level line from the
+ * strap's high end and its upper face. */
+static void draw_wedge(sw__picture *p)
+{
+    if (!sw__leans(p))
+        return;
+    const int heel = sw__leans(p) > 0;
+    const sw__point left = sw__on_strap(p, p->strap_left, p->g.t);
+    const sw__point right = sw__on_strap(p, p->strap_right, p->g.t);
+    const sw__point high = heel ? left : right;
+    const double rise = (heel ? 1 : -1) * p->tan_theta * (right.x - left.x);
+    const double to = heel ? right.x : left.x;
+    const sw__point c[3] = {sw__px(p, high.x, high.y), sw__px(p, to, high.y),
+                            sw__px(p, to, high.y - rise)};
+    sw__svg_group(p->svg, "class=\"tilt\" fill=\"#f3dc9a\"");
+    sw__svg_polygon(p->svg, c, 3, "");
+    sw__svg_line(p->svg, c[0], c[1],
+                 "stroke=\"#5b5b5b\" stroke-dasharray=\"5 4\"");
+    sw__svg_group_end(p->svg);
+}
+
+/* The stud's axis as it stands in the table: a bent stud leaves it. */
+static void draw_axis(sw__picture *p)
 {
     const sw__point foot = sw__px(p, p->g.b, p->table_y - p->table_deep);
     const sw__point top = sw__px(p, p->g.b, p->stud_top);
     sw__svg_group(p->svg, DIMENSION);
-    sw__svg_line(p->svg, (sw__point){foot.x, foot.y}, top,
-                 "stroke-dasharray=\"12 3 2 3\"");
-    if (sw__leans(p)) {
-        const int heel = sw__leans(p) > 0;
-        const sw__point from =
-            sw__on_strap(p, heel ? p->strap_left : p->strap_right, p->g.t);
-        const double to = heel ? sw__on_strap(p, p->strap_right, p->g.t).x
-                               : sw__on_strap(p, p->strap_left, p->g.t).x;
-        sw__svg_line(p->svg, sw__px(p, from.x, from.y), sw__px(p, to, from.y),
-                     "stroke-dasharray=\"5 4\"");
-    }
+    sw__svg_line(p->svg, foot, top, "stroke-dasharray=\"12 3 2 3\"");
     sw__svg_group_end(p->svg);
 }
 
@@ -238,6 +251,7 @@ static void draw_level(sw__picture *p)
     if (long_mm * p->scale < 4.5 * p->em)
         return;
     const double middle = from + room / 2;
+    p->level_drawn = 1;
     const sw__point a = sw__on_strap(p, middle - long_mm / 2, p->g.t);
     const sw__point b = sw__on_strap(p, middle + long_mm / 2, p->g.t);
     /* the bubble goes to the high end, which is on the left of a high heel */
@@ -260,7 +274,7 @@ double sw__draw_side(sw__picture *p, double y)
     }
     if (sw__is_set(p->how.vial_mm_per_m))
         above = fmax(above, p->scale * ends + 1.6 * p->em);
-    const double band = y + p->em;
+    const double band = y + 1.3 * p->em;
     const double band_end = band + lines * p->line + 0.2 * p->em;
     const double top = band_end + 0.5 * p->em;
     p->zero_y = top + above;
@@ -268,10 +282,11 @@ double sw__draw_side(sw__picture *p, double y)
     sw__draw_table(p);
     sw__draw_heel(p);
     sw__draw_part(p);
+    draw_wedge(p);
     sw__draw_strap(p);
     sw__draw_stud(p);
     sw__draw_nut(p);
-    draw_axes(p);
+    draw_axis(p);
     draw_level(p);
     draw_heights(p, top, bottom);
     draw_side_pull(p);

@@ -95,9 +95,29 @@ double sw__draw_heading(sw__picture *p, double y)
     sw__line line = sw__line_start(text, sizeof text);
     add_tightened(p, &line, p->how.show);
     sw__svg_group(p->svg, "class=\"caption\"");
-    y = sw__draw_text(p, 0.5 * p->em, y, text, 1.15, 1);
+    y = sw__draw_text(p, p->left, y, text, 1.15, 1);
     sw__svg_group_end(p->svg);
     return y;
+}
+
+/* Where there is no nominal: what it may be, one way or either. */
+static void say_range(double low, double high, int show, sw__line *line)
+{
+    char text[120];
+    if (low < 0 && high > 0) {
+        sw__line_add(line, "part drawn up to ");
+        sw__add_said(line, high, SW_KIND_FORCE, show);
+        sw__line_add(line, " TOWARD the stud or pushed up to ");
+        sw__add_said(line, -low, SW_KIND_FORCE, show);
+        sw__line_add(line, " AWAY: this nut does not turn");
+        return;
+    }
+    const int toward = high > 0;
+    sw_say_range(toward ? low : -high, toward ? high : -low, SW_KIND_FORCE,
+                 show, text, sizeof text);
+    sw__line_add(line, toward ? "part drawn TOWARD the stud, "
+                              : "part pushed AWAY from the stud, ");
+    sw__line_add(line, text);
 }
 
 /* What the side pull does, in one line. */
@@ -107,14 +127,7 @@ static void say_pull(const sw__picture *p, char *text, size_t room)
     const int show = p->how.show;
     sw__line line = sw__line_start(text, room);
     if (!has_nominal(p)) {
-        /* no nominal: what it may be, either way */
-        const double away = fmax(0, -o->side_pull_low_N);
-        const double toward = fmax(0, o->side_pull_high_N);
-        sw__line_add(&line, "part may be drawn up to ");
-        sw__add_said(&line, toward, SW_KIND_FORCE, show);
-        sw__line_add(&line, " TOWARD the stud, or pushed up to ");
-        sw__add_said(&line, away, SW_KIND_FORCE, show);
-        sw__line_add(&line, " AWAY: the nut does not turn, nobody can say");
+        say_range(o->side_pull_low_N, o->side_pull_high_N, show, &line);
     } else if (o->pull_direction == SW_PULL_NONE) {
         sw__line_add(&line, "part not drawn either way: side pull none");
     } else {
@@ -125,21 +138,36 @@ static void say_pull(const sw__picture *p, char *text, size_t room)
     }
 }
 
+#define KEY "stroke=\"" SW__SIDEWAYS "\" stroke-linejoin=\"round\" "
+
+/* The arrow a line is about stands before its words; returns where they start.
+ */
+static double draw_key(sw__picture *p, double y, double size, double deg,
+                       const char *group)
+{
+    const double em = size * p->em, x = p->left + 0.9 * em;
+    const double c = 0.9 * em * cos(SW__RAD(deg)),
+                 s = 0.9 * em * sin(SW__RAD(deg));
+    const sw__point middle = {x, y + 0.65 * em};
+    sw__svg_group(p->svg, group);
+    sw__arrow(p->svg, (sw__point){middle.x + c, middle.y - s},
+              (sw__point){middle.x - c, middle.y + s}, em, "");
+    sw__svg_group_end(p->svg);
+    return x + 1.4 * em;
+}
+
 double sw__draw_verdict(sw__picture *p, double y)
 {
-    const double size = 1.3, em = size * p->em;
+    const double size = 1.3;
     char text[ROOM];
-    double x = 0.5 * p->em;
+    double x = p->left;
     say_pull(p, text, sizeof text);
     y += 0.3 * p->em;
     sw__svg_group(p->svg, "class=\"verdict\" fill=\"" SW__SIDEWAYS "\"");
     if (has_nominal(p) && p->out.pull_direction != SW_PULL_NONE) {
-        const sw__point a = {x, y + 0.68 * em}, b = {x + 1.8 * em, a.y};
-        const int toward = p->out.side_pull_N > 0;
-        sw__arrow(p->svg, toward ? b : a, toward ? a : b, em,
-                  "fill=\"#fff\" stroke=\"" SW__SIDEWAYS
-                  "\" stroke-width=\"1.6\" stroke-linejoin=\"round\"");
-        x += 2.3 * em;
+        x = draw_key(p, y, size, p->out.side_pull_N > 0 ? 0 : 180,
+                     "class=\"side-pull key\" fill=\"#fff\" "
+                     "stroke-width=\"1.6\" " KEY);
     }
     y = sw__draw_text(p, x, y, text, size, 1);
     sw__svg_group_end(p->svg);
@@ -198,11 +226,13 @@ static double draw_level(sw__picture *p, double y)
         if (fabs(off) > SW__VIAL_DIVISIONS)
             sw__line_add(&line, ": off the scale");
     }
-    const double wide = 6 * p->em, base = y + 1.05 * p->em;
-    sw__vial(p->svg, (sw__point){p->left, base},
-             (sw__point){p->left + wide, base}, p->em, off);
+    const double wide = p->level_drawn ? 0 : 6.6 * p->em;
+    const double base = y + 1.05 * p->em;
+    if (!p->level_drawn)
+        sw__vial(p->svg, (sw__point){p->left, base},
+                 (sw__point){p->left + wide - 0.6 * p->em, base}, p->em, off);
     sw__svg_group(p->svg, "class=\"level\"");
-    y = sw__draw_text(p, p->left + wide + 0.6 * p->em, y, text, 1, 0);
+    y = sw__draw_text(p, p->left + wide, y, text, 1, 0);
     sw__svg_group_end(p->svg);
     return y;
 }
@@ -249,45 +279,80 @@ double sw__draw_side_notes(sw__picture *p, double y)
     return y;
 }
 
+static int drags(const sw__picture *p)
+{
+    return p->full.in.nut == SW_NUT_TURNED && p->out.drag_N != 0;
+}
+
 static void say_drag(const sw__picture *p, char *text, size_t room)
 {
     const sw_strap_in *in = &p->full.in;
     sw__line line = sw__line_start(text, room);
-    if (in->nut == SW_NUT_STILL) {
-        sw__line_add(&line, "nut drag none: the nut does not turn");
-    } else if (in->restraint == SW_RESTRAINT_HELD) {
-        sw__line_add(&line, "nut drag none: strap held");
-    } else {
-        sw__line_add(&line, "nut drag ");
-        sw__add_said(&line, fabs(p->out.drag_N), SW_KIND_FORCE, p->how.show);
-        sw__line_add(&line, in->restraint == SW_RESTRAINT_FREE
-                                ? ": strap free to turn"
-                                : ": shared by toe and heel");
+    if (!drags(p)) {
+        sw__line_add(&line, "nut drag none: ");
+        sw__line_add(&line, in->nut == SW_NUT_STILL ? "the nut does not turn"
+                            : in->restraint == SW_RESTRAINT_HELD
+                                ? "strap held"
+                                : "the toe slides already");
+        return;
     }
+    sw__line_add(&line, "nut drag ");
+    sw__add_said(&line, fabs(p->out.drag_N), SW_KIND_FORCE, p->how.show);
+    sw__line_add(&line, in->restraint == SW_RESTRAINT_FREE
+                            ? ": strap free to turn"
+                            : ": shared by toe and heel");
 }
 
-static void say_together(const sw__picture *p, char *text, size_t room)
+static int pulls(const sw__picture *p)
+{
+    return has_nominal(p) && p->out.pull_direction != SW_PULL_NONE;
+}
+
+/* How much of the toe's friction is used up, and by what. */
+static void say_use(const sw__picture *p, char *text, size_t room)
 {
     const sw_strap_out *o = &p->out;
     sw__line line = sw__line_start(text, room);
-    sw__line_add(&line, "both together ");
-    sw__add_said(&line, o->net_part_force_N, SW_KIND_FORCE, p->how.show);
-    sw__line_add(&line, ", ");
+    if (pulls(p) && drags(p)) {
+        sw__line_add(&line, "both together ");
+        sw__add_said(&line, o->net_part_force_N, SW_KIND_FORCE, p->how.show);
+        sw__line_add(&line, ", ");
+    } else {
+        sw__line_add(&line, pulls(p) ? "side pull: " : "nut drag: ");
+    }
     sw__add_said(&line, o->toe_friction_use, SW_KIND_RATIO, p->how.show);
     sw__line_add(&line, " of what friction holds");
     if (o->toe_friction_use >= 1)
         sw__line_add(&line, ": the toe slides");
 }
 
+double sw__draw_plan_heading(sw__picture *p, double y)
+{
+    sw__svg_group(p->svg, "class=\"caption\"");
+    y = note(p, y, "from above:");
+    sw__svg_group_end(p->svg);
+    return y;
+}
+
 double sw__draw_plan_notes(sw__picture *p, double y)
 {
     char text[ROOM];
+    double x = p->left;
     sw__svg_group(p->svg, "class=\"caption\"");
     say_drag(p, text, sizeof text);
-    y = note(p, y, text);
-    if (has_nominal(p)) {
-        say_together(p, text, sizeof text);
-        y = note(p, y, text);
+    if (drags(p))
+        x = draw_key(p, y, 1, p->out.drag_N > 0 ? 90 : -90,
+                     "class=\"nut-drag key\" fill=\"#fff\" "
+                     "stroke-width=\"1.3\" stroke-dasharray=\"3 2\" " KEY);
+    y = sw__draw_text(p, x, y, text, 1, 0) + 0.2 * p->em;
+    if (pulls(p) || drags(p)) {
+        x = p->left;
+        say_use(p, text, sizeof text);
+        if (pulls(p) && drags(p))
+            x = draw_key(p, y, 1, p->out.net_part_angle_deg,
+                         "class=\"net key\" fill=\"#f2d9d5\" "
+                         "stroke-width=\"1.8\" " KEY);
+        y = sw__draw_text(p, x, y, text, 1, 0);
     }
     sw__svg_group_end(p->svg);
     return y;
