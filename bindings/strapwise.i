@@ -108,6 +108,7 @@
 %ignore SW_WORDS_VIEW;
 %ignore SW_STRUCT_STRAP_DRAWING_IN;
 %rename("$ignore", regextarget = 1, %$isenumitem) "^SW_VIEW_";
+%ignore sw_tilt_plot;
 %rename("$ignore", regextarget = 1, %$isenumitem) "^SW_SHOW_";
 /* done by the constructors */
 %ignore sw_calibrate_defaults;

@@ -30,6 +30,7 @@
 #include <strapwise/ask.h>
 #include <strapwise/weakest.h>
 #include <strapwise/turn.h>
+#include <strapwise/tilt_plot.h>
 #include <strapwise/strap_spread.h>
 #include <strapwise/strap_drawing.h>
 

@@ -78,7 +78,13 @@ libstrapwise_la_SOURCES = \
 	lib/sheet/strap_parts.c lib/sheet/strap_bar.c \
 	lib/sheet/strap_side.c lib/sheet/strap_lanes.c \
 	lib/sheet/strap_plan.c lib/sheet/strap_words.c \
-	lib/sheet/strap_drawing.c
+	lib/sheet/strap_drawing.c \
+	lib/sheet/label.h lib/sheet/label.c \
+	lib/sheet/tilt_curve.h lib/sheet/tilt_curve.c \
+	lib/sheet/tilt_words.h lib/sheet/tilt_words.c \
+	lib/sheet/tilt_sheet.h lib/sheet/tilt_sheet.c \
+	lib/sheet/tilt_scales.c lib/sheet/tilt_names.c \
+	lib/sheet/tilt_plot.c
 nodist_libstrapwise_la_SOURCES = $(TABLE_SOURCES) base/tables.h
 
 pkgconfigdir = $(libdir)/pkgconfig

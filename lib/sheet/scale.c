@@ -9,9 +9,11 @@
 
 #include <string.h>
 
+#define NUMBERS 13.0 /* px: the lettering that the measures below are for */
 #define LONG 11
 #define MIDDLE 7
 #define SHORT 4
+#define CAPTION 14
 
 double sw__scale_step(double most, int parts)
 {
@@ -21,6 +23,51 @@ double sw__scale_step(double most, int parts)
         if (nice[i] * power * parts >= most * (1 - 1e-9))
             return nice[i] * power;
     return 50 * power;
+}
+
+int sw__scale_divisions(double step_px, double text_px)
+{
+    static const int divisions[] = {10, 5, 2};
+    for (size_t i = 0; i < sizeof divisions / sizeof divisions[0]; i++)
+        if (step_px >= divisions[i] * 0.3 * text_px)
+            return divisions[i];
+    return 1;
+}
+
+/* The marks from low to high: the index of the first, counted from zero, and
+ * of the last. */
+static int first_mark(const sw__rule *r)
+{
+    return (int)ceil(r->divisions * r->low / r->step - 1e-6);
+}
+
+static int last_mark(const sw__rule *r)
+{
+    return (int)floor(r->divisions * r->high / r->step + 1e-6);
+}
+
+static double share_of(const sw__rule *r, int mark)
+{
+    const double value = mark * r->step / r->divisions;
+    return r->share ? r->share(value, r->with)
+                    : (value - r->low) / (r->high - r->low);
+}
+
+static void write_value(const sw__rule *r, int mark, char *text, size_t room)
+{
+    sw_format(mark / r->divisions * r->step, 6, text, room);
+}
+
+double sw__scale_room(const sw__rule *r)
+{
+    size_t most = 1;
+    for (int i = first_mark(r); i <= last_mark(r); i++)
+        if (i % r->divisions == 0) {
+            char text[40];
+            write_value(r, i, text, sizeof text);
+            most = strlen(text) > most ? strlen(text) : most;
+        }
+    return r->text_px * ((LONG + 4) / NUMBERS + 0.62 * (double)most);
 }
 
 static sw__point at(const sw__frame *f, int edge, double share, double out)
@@ -39,17 +86,18 @@ static sw__point at(const sw__frame *f, int edge, double share, double out)
     }
 }
 
-static void numeral(sw__svg *s, const sw__frame *f, int edge, double share,
-                    double value)
+static void numeral(sw__svg *s, const sw__frame *f, const sw__rule *r, int mark)
 {
     char text[40];
+    const double unit = r->text_px / NUMBERS;
+    const int edge = r->edge;
     const int upright = edge == SW__EDGE_LEFT || edge == SW__EDGE_RIGHT;
-    sw__point p = at(f, edge, share, LONG + 4);
+    sw__point p = at(f, edge, share_of(r, mark), (LONG + 4) * unit);
     if (upright)
-        p.y += 4.5;
+        p.y += 4.5 * unit;
     else if (edge == SW__EDGE_BOTTOM)
-        p.y += 11;
-    sw_format(value, 6, text, sizeof text);
+        p.y += 11 * unit;
+    write_value(r, mark, text, sizeof text);
     sw__svg_text(s, p,
                  edge == SW__EDGE_LEFT    ? "end"
                  : edge == SW__EDGE_RIGHT ? "start"
@@ -57,46 +105,78 @@ static void numeral(sw__svg *s, const sw__frame *f, int edge, double share,
                  "", text);
 }
 
-static void caption_at(sw__svg *s, const sw__frame *f, int edge,
-                       const char *caption)
+static void font_size(double px, char *look, size_t room)
 {
-    const char *look = "font-size=\"14\"";
-    const sw__point p = at(f, edge, 0.5, edge == SW__EDGE_BOTTOM ? 46 : 38);
+    char text[40];
+    sw__line line = sw__line_start(look, room);
+    sw_format(px, 4, text, sizeof text);
+    sw__line_add(&line, "font-size=\"");
+    sw__line_add(&line, text);
+    sw__line_add(&line, "\"");
+}
+
+static void caption_at(sw__svg *s, const sw__frame *f, const sw__rule *r)
+{
+    char look[60];
+    const double unit = r->text_px / NUMBERS;
+    const int edge = r->edge;
+    const sw__point p =
+        at(f, edge, 0.5, (edge == SW__EDGE_BOTTOM ? 46 : 38) * unit);
+    font_size(CAPTION * unit, look, sizeof look);
     if (edge == SW__EDGE_LEFT)
-        sw__svg_text_turned(s, (sw__point){p.x - 24, p.y}, -90, look, caption);
+        sw__svg_text_turned(s, (sw__point){p.x - 24 * unit, p.y}, -90, look,
+                            r->caption);
     else if (edge == SW__EDGE_RIGHT)
-        sw__svg_text_turned(s, (sw__point){p.x + 24, p.y}, 90, look, caption);
+        sw__svg_text_turned(s, (sw__point){p.x + 24 * unit, p.y}, 90, look,
+                            r->caption);
     else
-        sw__svg_text(s, p, "middle", look, caption);
+        sw__svg_text(s, p, "middle", look, r->caption);
+}
+
+void sw__scale_grid(sw__svg *s, const sw__frame *f, const sw__rule *r)
+{
+    const int across = r->edge == SW__EDGE_LEFT ? SW__EDGE_RIGHT : SW__EDGE_TOP;
+    sw__svg_group(s, "stroke=\"#dcdcdc\" stroke-width=\"1\"");
+    for (int i = first_mark(r); i <= last_mark(r); i++) {
+        const double share = share_of(r, i);
+        if (i % r->divisions == 0 && share > 1e-6)
+            sw__svg_line(s, at(f, r->edge, share, 0), at(f, across, share, 0),
+                         "");
+    }
+    sw__svg_group_end(s);
+}
+
+void sw__scale_rule(sw__svg *s, const sw__frame *f, const sw__rule *r)
+{
+    char look[60];
+    const int edge = r->edge, n = r->divisions;
+    const double unit = r->text_px / NUMBERS;
+    sw__svg_group(s, "stroke=\"#1a1a1a\" stroke-width=\"1\"");
+    sw__svg_line(s, at(f, edge, 0, 0), at(f, edge, 1, 0), "");
+    for (int i = first_mark(r); i <= last_mark(r); i++) {
+        const double share = share_of(r, i);
+        const double length = i % n == 0       ? LONG
+                              : 2 * i % n == 0 ? MIDDLE
+                                               : SHORT;
+        sw__svg_line(s, at(f, edge, share, 0),
+                     at(f, edge, share, length * unit), "");
+    }
+    sw__svg_group_end(s);
+    font_size(r->text_px, look, sizeof look);
+    sw__svg_group(s, look);
+    for (int i = first_mark(r); i <= last_mark(r); i++)
+        if (i % n == 0)
+            numeral(s, f, r, i);
+    sw__svg_group_end(s);
+    if (r->caption)
+        caption_at(s, f, r);
 }
 
 void sw__scale_draw(sw__svg *s, const sw__frame *f, int edge, double most,
                     double step, const char *caption, int grid)
 {
-    const int tenths = (int)floor(10 * most / step + 1e-6);
-    if (grid) {
-        const int across =
-            edge == SW__EDGE_LEFT ? SW__EDGE_RIGHT : SW__EDGE_TOP;
-        sw__svg_group(s, "stroke=\"#dcdcdc\" stroke-width=\"1\"");
-        for (int i = 10; i <= tenths; i += 10) {
-            const double share = i * step / 10 / most;
-            sw__svg_line(s, at(f, edge, share, 0), at(f, across, share, 0), "");
-        }
-        sw__svg_group_end(s);
-    }
-    sw__svg_group(s, "stroke=\"#1a1a1a\" stroke-width=\"1\"");
-    sw__svg_line(s, at(f, edge, 0, 0), at(f, edge, 1, 0), "");
-    for (int i = 0; i <= tenths; i++)
-        sw__svg_line(s, at(f, edge, i * step / 10 / most, 0),
-                     at(f, edge, i * step / 10 / most,
-                        i % 10 == 0  ? LONG
-                        : i % 5 == 0 ? MIDDLE
-                                     : SHORT),
-                     "");
-    sw__svg_group_end(s);
-    sw__svg_group(s, "font-size=\"13\"");
-    for (int i = 0; i <= tenths; i += 10)
-        numeral(s, f, edge, i * step / 10 / most, i / 10 * step);
-    sw__svg_group_end(s);
-    caption_at(s, f, edge, caption);
+    const sw__rule r = {edge, 0, most, step, 10, NUMBERS, caption, NULL, NULL};
+    if (grid)
+        sw__scale_grid(s, f, &r);
+    sw__scale_rule(s, f, &r);
 }

@@ -1,0 +1,247 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Tilt names: the words in the graphs of a plot of tilt. Each has several
+ * places and takes the one that covers least (label.c); those with the least
+ * choice come first.
+ */
+#include "sheet/tilt_sheet.h"
+
+#include <string.h>
+
+#define HALO "stroke=\"#fff\" stroke-width=\"3\" paint-order=\"stroke\""
+
+static const char *const ink_of[SW__TILT_SEATS] = {
+    "fill=\"" SW__FLAT_INK "\" " HALO, "fill=\"" SW__DISHED_INK "\" " HALO};
+
+static void start_labels(sw__sheet *p, int graph)
+{
+    /* harm of a pixel under words */
+    const double on_curve = 10, on_here = 4, on_level = 1, on_zero = 2;
+    const sw__frame *f = &p->frame[graph];
+    const sw__tilts *t = p->t;
+    sw__labels *l = &p->labels;
+    const double gap = 0.2 * p->T, y = sw__sheet_y(p, graph, 0);
+    const double x = sw__sheet_x(p, t->out.tilt_deg), level = sw__sheet_x(p, 0);
+    l->lines = l->boxes = 0;
+    l->room =
+        (sw__box){f->left + gap, f->top + gap, f->right - gap, f->bottom - gap};
+    sw__label_line(l, (sw__point){x, f->top}, (sw__point){x, f->bottom},
+                   on_here);
+    sw__label_line(l, (sw__point){level, f->top}, (sw__point){level, f->bottom},
+                   on_level);
+    sw__label_line(l, (sw__point){f->left, y}, (sw__point){f->right, y},
+                   on_zero);
+    for (int seat = 0; seat < SW__TILT_SEATS; seat++) {
+        const sw__tilt_point *q = t->curve[seat];
+        for (int i = 1; i < t->points; i++)
+            if (q[i - 1].known && q[i].known)
+                sw__label_line(l, sw__sheet_place(p, graph, &q[i - 1]),
+                               sw__sheet_place(p, graph, &q[i]), on_curve);
+        if (t->here[seat].known) {
+            const sw__point c = sw__sheet_place(p, graph, &t->here[seat]);
+            const double r = 0.5 * p->T;
+            const sw__box b = {c.x - r, c.y - r, c.x + r, c.y + r};
+            sw__label_take(l, &b);
+        }
+    }
+}
+
+/* One or two lines of words; a two-line text has its break as '\n'. */
+typedef struct {
+    const char *text;
+    double width, height;
+} words;
+
+static words measure(const sw__sheet *p, const char *text)
+{
+    const char *broken = strchr(text, '\n');
+    words w = {text, 0, 1.15 * p->T};
+    if (broken) {
+        char first[60];
+        sw__copy(first, sizeof first, text);
+        first[broken - text] = '\0';
+        w.width = fmax(sw__label_width(first, 0.92 * p->T),
+                       sw__label_width(broken + 1, 0.92 * p->T));
+        w.height *= 2;
+    } else {
+        w.width = sw__label_width(text, 0.92 * p->T);
+    }
+    return w;
+}
+
+static void write_words(sw__sheet *p, const words *w, const sw__box *b,
+                        const char *look)
+{
+    const double x = (b->left + b->right) / 2, base = 0.28 * p->T;
+    const char *broken = strchr(w->text, '\n');
+    sw__label_take(&p->labels, b);
+    if (broken) {
+        char first[60];
+        sw__copy(first, sizeof first, w->text);
+        first[broken - w->text] = '\0';
+        sw__svg_text(&p->svg, (sw__point){x, b->bottom - w->height / 2 - base},
+                     "middle", look, first);
+        sw__svg_text(&p->svg, (sw__point){x, b->bottom - base}, "middle", look,
+                     broken + 1);
+    } else {
+        sw__svg_text(&p->svg, (sw__point){x, b->bottom - base}, "middle", look,
+                     w->text);
+    }
+}
+
+/* Highest and lowest place of a curve over a width. */
+static void extent(const sw__sheet *p, int graph, int seat, double left,
+                   double right, double *top, double *bottom)
+{
+    const sw__tilts *t = p->t;
+    const double step =
+        (sw__sheet_x(p, t->high_deg) - sw__sheet_x(p, t->low_deg)) /
+        (t->points - 1);
+    const double start = p->frame[graph].left;
+    const int first = (int)fmax(0, floor((left - start) / step));
+    const int last = (int)fmin(t->points - 1, ceil((right - start) / step));
+    *top = INFINITY;
+    *bottom = -INFINITY;
+    for (int i = first; i <= last; i++)
+        if (t->curve[seat][i].known) {
+            const double y = sw__sheet_place(p, graph, &t->curve[seat][i]).y;
+            *top = fmin(*top, y);
+            *bottom = fmax(*bottom, y);
+        }
+}
+
+/* Beside a curve's points from .. end - 1, over or under it, near it and near
+ * their middle if that does no harm. Returns the harm done. */
+static double beside_curve(const sw__sheet *p, int graph, int seat, int from,
+                           int end, const words *w, sw__box *best)
+{
+    enum { TRIALS = 24 };
+    static const double gaps[] = {0.3, 0.9, 1.6, 2.4}; /* lettering sizes */
+    const double far = 8, aside = 0.2; /* harm of them, per lettering size */
+    const sw__box *room = &p->labels.room;
+    const sw__tilts *t = p->t;
+    const double middle = (sw__sheet_x(p, t->curve[seat][from].tilt_deg) +
+                           sw__sheet_x(p, t->curve[seat][end - 1].tilt_deg)) /
+                          2;
+    double least = INFINITY;
+    for (int i = 0; i <= TRIALS; i++) {
+        const sw__tilt_point *q =
+            &t->curve[seat][from + (end - 1 - from) * i / TRIALS];
+        if (!q->known)
+            continue;
+        const double half = w->width / 2;
+        const double x =
+            fmin(fmax(sw__sheet_x(p, q->tilt_deg), room->left + half),
+                 room->right - half);
+        double top, bottom;
+        extent(p, graph, seat, x - half, x + half, &top, &bottom);
+        for (int k = 0; k < 8; k++) {
+            const double gap = gaps[k / 2] * p->T;
+            const double y = k % 2 ? bottom + gap : top - gap - w->height;
+            const sw__box b = {x - half, y, x + half, y + w->height};
+            const double harm = sw__label_harm(&p->labels, &b) +
+                                far * (gaps[k / 2] - gaps[0]) +
+                                aside * fabs(x - middle) / p->T;
+            if (harm < least) {
+                least = harm;
+                *best = b;
+            }
+        }
+    }
+    return least;
+}
+
+static void name_curves(sw__sheet *p, int graph)
+{
+    static const char *const name[SW__TILT_SEATS] = {"flat seat",
+                                                     "dished seat"};
+    for (int seat = 0; seat < SW__TILT_SEATS; seat++) {
+        const words w = measure(p, name[seat]);
+        sw__box b;
+        if (isinf(beside_curve(p, graph, seat, 0, p->t->points, &w, &b)))
+            continue;
+        sw__sheet_group(
+            p, seat == SW__TILT_FLAT ? "class=\"flat\"" : "class=\"dished\"",
+            "font-size", 0.92 * p->T);
+        write_words(p, &w, &b, ink_of[seat]);
+        sw__svg_group_end(&p->svg);
+    }
+}
+
+/* Names the longest stretch of a kind, and the others where there is room. */
+static void name_stretch(sw__sheet *p, int graph, int seat,
+                         sw__point_test passes, const char *text,
+                         const char *class_look)
+{
+    const words w = measure(p, text);
+    int first = 0, last = 0;
+    sw__box b;
+    for (int from = 0, end; sw__sheet_stretch(p->t, seat, passes, &from, &end);
+         from = end)
+        if (end - from > last - first) {
+            first = from;
+            last = end;
+        }
+    sw__sheet_group(p, class_look, "font-size", 0.92 * p->T);
+    if (last - first >= 2 &&
+        isfinite(beside_curve(p, graph, seat, first, last, &w, &b)))
+        write_words(p, &w, &b, ink_of[seat]);
+    for (int from = 0, end; sw__sheet_stretch(p->t, seat, passes, &from, &end);
+         from = end)
+        if (from != first && end - from >= 2 &&
+            beside_curve(p, graph, seat, from, end, &w, &b) < 2 * p->T)
+            write_words(p, &w, &b, ink_of[seat]);
+    sw__svg_group_end(&p->svg);
+}
+
+/* What lies over or under zero means, at the left edge or, where that is
+ * taken, elsewhere. */
+static void name_side(sw__sheet *p, int graph, int under, const char *text)
+{
+    enum { ACROSS = 5, DOWN = 8 };
+    const words w = measure(p, text);
+    const sw__box *room = &p->labels.room;
+    const double zero = sw__sheet_y(p, graph, 0);
+    const double top = under ? zero + 0.2 * p->T : room->top;
+    const double bottom = under ? room->bottom : zero - 0.2 * p->T;
+    const double way_down = bottom - top - w.height;
+    const double way_across = room->right - room->left - w.width;
+    sw__box best = {0, 0, 0, 0};
+    double least = INFINITY;
+    for (int i = 0; i < ACROSS; i++)
+        for (int k = 0; k < DOWN; k++) {
+            const double part = (double)k / (DOWN - 1);
+            const double y = top + way_down * (under ? 1 - part : part);
+            const double x = room->left + way_across * i / (ACROSS - 1);
+            const sw__box b = {x, y, x + w.width, y + w.height};
+            const double harm = sw__label_harm(&p->labels, &b);
+            if (harm < least) {
+                least = harm;
+                best = b;
+            }
+        }
+    write_words(p, &w, &best, HALO);
+}
+
+void sw__sheet_names(sw__sheet *p, int graph)
+{
+    const int narrow = p->W < 45 * p->T;
+    const char *past =
+        narrow ? "past what the\npair takes up" : "past what the pair takes up";
+    start_labels(p, graph);
+    if (graph == SW__PULL) { /* those with the least choice first */
+        for (int seat = 0; seat < SW__TILT_SEATS; seat++)
+            name_stretch(p, graph, seat, sw__is_sliding, "toe slides",
+                         "class=\"slides\"");
+        name_stretch(p, graph, SW__TILT_DISHED, sw__is_past, past,
+                     "class=\"dished\"");
+    }
+    name_curves(p, graph);
+    sw__sheet_group(p, "class=\"caption\" font-style=\"italic\"", "font-size",
+                    0.92 * p->T);
+    name_side(p, graph, 0,
+              graph == SW__PULL ? "drawn toward the stud" : "part gets more");
+    name_side(p, graph, 1,
+              graph == SW__PULL ? "pushed away" : "part gets less");
+    sw__svg_group_end(&p->svg);
+}
