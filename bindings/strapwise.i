@@ -108,7 +108,11 @@
 %ignore SW_WORDS_VIEW;
 %ignore SW_STRUCT_STRAP_DRAWING_IN;
 %rename("$ignore", regextarget = 1, %$isenumitem) "^SW_VIEW_";
+%ignore SW_WORDS_ABOUT;
 %ignore sw_tilt_plot;
+%ignore sw_about;
+%ignore sw_remark_out;
+%ignore sw_strap_remark;
 %rename("$ignore", regextarget = 1, %$isenumitem) "^SW_SHOW_";
 /* done by the constructors */
 %ignore sw_calibrate_defaults;

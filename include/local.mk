@@ -13,6 +13,7 @@ roominclude_HEADERS = \
 	include/strapwise/method.h \
 	include/strapwise/nut.h \
 	include/strapwise/quantile.h \
+	include/strapwise/remark.h \
 	include/strapwise/say.h \
 	include/strapwise/spread.h \
 	include/strapwise/status.h \

@@ -31,6 +31,7 @@
 #include <strapwise/weakest.h>
 #include <strapwise/turn.h>
 #include <strapwise/tilt_plot.h>
+#include <strapwise/remark.h>
 #include <strapwise/strap_spread.h>
 #include <strapwise/strap_drawing.h>
 

@@ -65,6 +65,8 @@ libstrapwise_la_SOURCES = \
 	lib/clamp/engage.h lib/clamp/engage.c \
 	lib/clamp/weakest.c \
 	lib/clamp/turn.c \
+	lib/clamp/remark.h lib/clamp/remark_reason.c \
+	lib/clamp/remark_change.c lib/clamp/remark.c \
 	lib/clamp/strap_draw.h lib/clamp/strap_draw.c \
 	lib/clamp/strap_spread.c \
 	lib/clamp/strap_window.c \

@@ -166,7 +166,8 @@ typedef enum {
     SW_WORDS_RESTRAINT, /**< sw_restraint */
     SW_WORDS_SHOW,      /**< sw_show */
     SW_WORDS_VIEW,      /**< sw_view */
-    SW_WORDS_COUNT = SW_WORDS_VIEW
+    SW_WORDS_ABOUT,     /**< sw_about */
+    SW_WORDS_COUNT = SW_WORDS_ABOUT
 } sw_words;
 
 /** Word of an enumerator ("flat"), or NULL when there is none. */

@@ -32,6 +32,7 @@ static const char *const word[SW_WORDS_COUNT + 1][MOST + 1] = {
     [SW_WORDS_RESTRAINT] = {NULL, "shared", "held", "free"},
     [SW_WORDS_SHOW] = {NULL, "si first", "us first", "si", "us"},
     [SW_WORDS_VIEW] = {NULL, "both", "side", "plan"},
+    [SW_WORDS_ABOUT] = {NULL, "part", "reason", "change"},
 };
 
 const char *sw_word(int list, int value)
