@@ -96,24 +96,6 @@
 /* every language has its own */
 %ignore sw_format;
 %ignore sw_format_fixed;
-%ignore sw_say;
-%ignore sw_say_range;
-%ignore sw_show;
-%ignore SW_WORDS_SHOW;
-/* not wrapped yet */
-%ignore sw_strap_drawing;
-%ignore sw_strap_drawing_defaults;
-%ignore sw_strap_drawing_in;
-%ignore sw_view;
-%ignore SW_WORDS_VIEW;
-%ignore SW_STRUCT_STRAP_DRAWING_IN;
-%rename("$ignore", regextarget = 1, %$isenumitem) "^SW_VIEW_";
-%ignore SW_WORDS_ABOUT;
-%ignore sw_tilt_plot;
-%ignore sw_about;
-%ignore sw_remark_out;
-%ignore sw_strap_remark;
-%rename("$ignore", regextarget = 1, %$isenumitem) "^SW_SHOW_";
 /* done by the constructors */
 %ignore sw_calibrate_defaults;
 %ignore sw_chart_defaults;
@@ -296,13 +278,13 @@ static int sw_take_word(const char *word, int list, int *value,
 
 %typemap(in, fragment = "SWIG_AsCharPtrAndSize") char [ANY]
     (int res, char *buf = 0, size_t size = 0, int alloc = 0,
-     char text[$1_dim0]) {
+     char taken[$1_dim0]) {
     res = SWIG_AsCharPtrAndSize($input, &buf, &size, &alloc);
     if (!SWIG_IsOK(res))
         SWIG_exception_fail(SWIG_TypeError, "$1_name: a text is wanted");
-    if (sw_take_text(buf, size, text, $1_dim0, "$1_name"))
+    if (sw_take_text(buf, size, taken, $1_dim0, "$1_name"))
         SW_RAISE(&sw_call_error);
-    $1 = text;
+    $1 = taken;
 }
 %typemap(freearg, match = "in") char [ANY] {
     if (alloc$argnum == SWIG_NEWOBJ)
@@ -356,12 +338,14 @@ static int sw_take_word(const char *word, int list, int *value,
 %word_field(nose, SW_WORDS_NOSE)
 %word_field(nut, SW_WORDS_NUT)
 %word_field(seat, SW_WORDS_SEAT)
+%word_field(show, SW_WORDS_SHOW)
 %word_field(strap, SW_WORDS_STRAP)
 %word_field(restraint, SW_WORDS_RESTRAINT)
 %word_field(tool_kind, SW_WORDS_TOOL_KIND)
 %word_field(torque_unit, SW_WORDS_TORQUE_UNIT)
 %word_field(torsion, SW_WORDS_TORSION)
 %word_field(vary, SW_WORDS_VARY)
+%word_field(views, SW_WORDS_VIEW)
 
 %typemap(default) double snug_N "$1 = SW_UNSET;"
 /* one function with an optional argument, not two of one name */
@@ -377,6 +361,17 @@ static int sw_take_word(const char *word, int list, int *value,
 #endif
 %typemap(check) (sw_progress progress, void *with) ""
 %ignore sw_progress;
+
+/* ---- text that a function writes ---- */
+
+%typemap(in, numinputs = 0) (char *text, size_t room) (char made[240])
+    "$1 = made; $2 = sizeof made; made[0] = 0;"
+%typemap(argout, fragment = "SWIG_FromCharPtrAndSize")
+    (char *text, size_t room) {
+    %set_output(SWIG_FromCharPtrAndSize($1, strlen($1)));
+}
+%typemap(out) size_t sw_say ""
+%typemap(out) size_t sw_say_range ""
 
 /* ---- structs ---- */
 
@@ -470,6 +465,12 @@ typedef struct sw_drawing {
     const char *svg_text() { return sw_drawing_svg($self); }
 }
 %newobject sw_calibrate_plot;
+%newobject sw_tilt_plot;
+%newobject draw_strap;
+/* how it is drawn: arguments by name, no class */
+%ignore sw_strap_drawing_in;
+%ignore sw_strap_drawing_defaults;
+%ignore sw_strap_drawing;
 
 /* arguments whose names are keywords or functions somewhere */
 #define in q
@@ -477,6 +478,7 @@ typedef struct sw_drawing {
 
 %include <strapwise/status.h>
 %include <strapwise/units.h>
+%include <strapwise/say.h>
 %include <strapwise/quantile.h>
 %include <strapwise/words.h>
 %immutable;
@@ -500,6 +502,28 @@ typedef struct sw_drawing {
 %include <strapwise/weakest.h>
 %include <strapwise/turn.h>
 %include <strapwise/strap_spread.h>
+%include <strapwise/remark.h>
+%include <strapwise/strap_drawing.h>
+%include <strapwise/tilt_plot.h>
+
+%inline %{
+sw_drawing *draw_strap(const sw_strap_in *q, double width_px, double text_px,
+                       double full_force_N, double sideways,
+                       double vial, int views, int show,
+                       sw_error *err)
+{
+    sw_strap_drawing_in how;
+    sw_strap_drawing_defaults(&how);
+    how.width_px = width_px;
+    how.text_px = text_px;
+    how.full_force_N = full_force_N;
+    how.sideways = sideways;
+    how.vial_mm_per_m = vial; /* the other name is for what must be given */
+    how.views = views;
+    how.show = show;
+    return sw_strap_drawing(q, &how, err);
+}
+%}
 
 #undef in
 #undef list

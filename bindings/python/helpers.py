@@ -272,6 +272,42 @@ def unit_factor(unit, kind, field=None):
     return _unit_factor(unit, kind, field)
 
 
+def say(value, kind, show="si first"):
+    """A quantity as people read it: say(6052, KIND_FORCE) is
+    '6052 N (1361 lbf)'. show: 'si first', 'us first', 'si' or 'us'."""
+    return _say(value, kind, show)
+
+
+def say_range(low, high, kind, show="si first"):
+    """Two ends on one scale: '7710 .. 8064 N (1733 .. 1813 lbf)'."""
+    return _say_range(low, high, kind, show)
+
+
+def strap_drawing(q, width_px=None, text_px=None, full_force_N=None,
+                  sideways=None, vial_mm_per_m=None, views=None, show=None):
+    """A strap in side and plan view, to scale, with its forces: a Drawing.
+
+    width_px 300 .. 4000 and text_px 9 .. 60 in pixels of 1/96 inch;
+    full_force_N is drawn as the longest upright arrow; forces along the table
+    are drawn `sideways` times longer; vial_mm_per_m puts a level on the strap;
+    views: 'both', 'side' or 'plan'; show as in say()."""
+    return _draw_strap(q, width_px, text_px, full_force_N, sideways,
+                       vial_mm_per_m, views, show)
+
+
+def tilt_plot(q, width_px=None, text_px=None, show=None):
+    """Side pull and toe force error of a strap against its tilt, flat and
+    spherical seat together: a Drawing."""
+    return _tilt_plot(q, width_px, text_px, show)
+
+
+def remarks(q, show="si first"):
+    """What a strap does to the part, in sentences: pairs of what a sentence is
+    about ('part', 'reason' or 'change') and its text."""
+    return [(word(WORDS_ABOUT, r.about), r.text)
+            for r in _until_end(lambda a, i: _strap_remark(a, i, show), q)]
+
+
 def _until_none(name_of):
     names = []
     while name_of(len(names)) is not None:

@@ -232,6 +232,43 @@ class Values(unittest.TestCase):
         self.near(strapwise.t_quantile(0.975, 9), 2.262157, 1e-6)
         self.near(strapwise.normal_quantile(0.975), 1.959964, 1e-6)
 
+    def test_say(self):
+        self.assertEqual(strapwise.say(6052.3, strapwise.KIND_FORCE),
+                         "6052 N (1361 lbf)")
+        self.assertEqual(strapwise.say(6052.3, strapwise.KIND_FORCE, "us"),
+                         "1361 lbf")
+        self.assertEqual(strapwise.say(None, strapwise.KIND_FORCE), "-")
+        self.assertEqual(
+            strapwise.say_range(7710, 8064, strapwise.KIND_FORCE),
+            "7710 .. 8064 N (1733 .. 1813 lbf)")
+        self.assertRaises(Error, strapwise.say, 1, strapwise.KIND_FORCE, "uk")
+
+    def test_strap_drawing(self):
+        q = level()
+        r = strapwise.strap(q)
+        both = strapwise.strap_drawing(q, vial_mm_per_m=20).svg()
+        xml.dom.minidom.parseString(both)
+        self.assertIn(strapwise.say(r.toe_force_N, strapwise.KIND_FORCE, "si"),
+                      both)
+        self.assertIn('width="700"', strapwise.strap_drawing(
+            q, width_px=700, views="side").svg())
+        self.assertRaises(Error, strapwise.strap_drawing, q, width_px=1)
+        self.assertRaises(TypeError, strapwise.strap_drawing, None)
+        plot = strapwise.tilt_plot(q, show="us first").svg()
+        xml.dom.minidom.parseString(plot)
+        self.assertRaises(Error, strapwise.tilt_plot, level(nut="still"))
+
+    def test_remarks(self):
+        q = level(nose="round", heel_height_mm=42)
+        said = strapwise.remarks(q)
+        self.assertEqual({about for about, _ in said} - {"change"},
+                         {"part", "reason"})
+        pull = abs(strapwise.strap(q).side_pull_N)
+        self.assertIn(strapwise.say(pull, strapwise.KIND_FORCE), said[0][1])
+        self.assertIn(strapwise.say(pull, strapwise.KIND_FORCE, "us first"),
+                      strapwise.remarks(q, "us first")[0][1])
+        self.assertRaises(Error, strapwise.remarks, StrapIn())
+
     def test_pairs(self):
         pairs = Pairs()
         pairs.add(1, 2)
@@ -987,9 +1024,10 @@ class Robustness(unittest.TestCase):
         for answers in found.values():
             self.assertEqual(answers, alone)
 
-    def flat(self, call, *args):
+    def flat(self, call, *args, times=100000):
         """100,000 calls do not raise the peak of memory, and 20,000 leave
-        nothing behind: what is lost at each call is at least 32 bytes."""
+        nothing behind: what is lost at each call is at least 32 bytes. Of a
+        slow call that would lose more, fewer will do."""
         def once():
             try:
                 call(*args)
@@ -1000,11 +1038,11 @@ class Robustness(unittest.TestCase):
             for _ in range(times):
                 once()
 
-        repeat(1000)
+        repeat(times // 100)
         if resource:
             unit = 1024 ** 2 if sys.platform == "darwin" else 1024
             before = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss
-            repeat(100000)
+            repeat(times)
             after = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss
             self.shown("peak", (after - before) / unit, 4, call)
         try:
@@ -1052,6 +1090,14 @@ class Robustness(unittest.TestCase):
         self.flat(pairs.at, CalibrateIn(), 1)
         self.flat(strapwise.calibrate_plot, CalibrateIn(), Pairs())
         self.flat(strapwise.calibrate, q, pairs)
+
+    def test_memory_of_drawings(self):
+        q = level(heel_height_mm=41)  # a drawing is some 30 kB
+        self.flat(strapwise.strap_drawing, q, times=1000)
+        self.flat(strapwise.tilt_plot, q, times=500)
+        self.flat(strapwise.strap_drawing, StrapIn(), times=1000)
+        self.flat(strapwise.remarks, q, times=2000)
+        self.flat(strapwise.say, 5, strapwise.KIND_FORCE)
 
     def test_memory_of_the_rest(self):
         q, t = level(), TorqueIn(thread="M12", preload_N=9000)
