@@ -77,6 +77,7 @@ TESTS += \
 	tests/cli/calibrate.sh \
 	tests/cli/spread.sh \
 	tests/cli/weakest.sh \
+	tests/cli/page.sh \
 	tests/cli/corpus.sh
 
 if HAVE_PYTHON
@@ -274,7 +275,7 @@ TEST_FOLDERS = \
 	tests/bad-tables tests/bench tests/cases tests/cli tests/fuzz tests/python \
 	tests/reference tests/values
 
-dist-hook:
+dist-hook: $(DIST_PAGE)
 	for folder in $(TEST_FOLDERS); do \
 	  $(MKDIR_P) "$(distdir)/$$folder" && \
 	  cp -R "$(srcdir)/$$folder/." "$(distdir)/$$folder/" || exit 1; \

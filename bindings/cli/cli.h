@@ -81,7 +81,7 @@ typedef struct {
     int options;
     int json, strict, replace, help, csv, assumed;
     const char *units, *output, *find, *series, *tools;
-    const char *svg, *nut_factor_from;
+    const char *svg, *tilt_svg, *nut_factor_from;
     calibration calibration;
     int us;            /* from units: US units first */
     const char **file; /* words without dashes, where they are file names */
@@ -134,6 +134,15 @@ int output_refused(const char *who, const char *output, int replace);
 int file_refused(const char *who, const char *option_name, const char *output,
                  int replace);
 
+/* ---- picture.c: a drawing beside the answer ---- */
+
+/* 0 when a drawing may be written there, or none is wanted; else complains */
+int picture_refused(const request *r, const char *option_name,
+                    const char *file);
+/* Writes and frees a drawing; NULL: reports why there is none. */
+int picture_deliver(request *r, sw_drawing *drawing, const char *file,
+                    const sw_error *err);
+
 /* ---- commands.c, help.c ---- */
 
 struct command {
@@ -168,9 +177,10 @@ int run_weakest(request *r, page *p);
 int run_materials(request *r, page *p);
 int run_tool(request *r, page *p);
 int run_calibrate(request *r, page *p);
+int run_page(request *r, page *p);
 int run_cases(request *r, page *p);
 
-/* ---- json.c: the writer; json_answer.c: results ---- */
+/* ---- json.c: the writer; json_parts.c, json_answer.c: results ---- */
 
 typedef struct {
     page *page;
@@ -187,6 +197,7 @@ void json_text(json *j, const char *key, const char *text);
 void json_open(json *j, const char *key, char bracket);
 void json_close(json *j, char bracket);
 
+void json_slot(json *j, slot s);
 /* what an answer holds: keys in the order promised, then all others */
 void json_fields(json *j, request *r, const topic *t, answer *a);
 void json_assumed_one(json *j, const sw_assumption *a);

@@ -75,7 +75,7 @@ static const command list[] = {
      .topic = "strap",
      .with = "strap_spread",
      .more = " find side_pull_N toe_error_pct vial_mm_per_m basis toe_force_N "
-             "hold_N flat_N assumed nut_factor_from",
+             "hold_N flat_N assumed nut_factor_from svg tilt_svg",
      .hidden = "",
      .positional = "",
      .run = run_strap},
@@ -97,8 +97,9 @@ static const command list[] = {
      .usage = "--thread THREAD (--preload FORCE | --torque TORQUE) "
               "--stud-to-toe LENGTH --stud-to-heel LENGTH (--part-height "
               "LENGTH --heel-height LENGTH | --tilt ANGLE) [options]",
-     .text = "The strap as for strapwise strap, and what stands at both ends of "
-             "its stud.\n",
+     .text =
+         "The strap as for strapwise strap, and what stands at both ends of "
+         "its stud.\n",
      .example = "strapwise weakest --thread M12 --torque 60N.m --stud-to-toe "
                 "30mm --stud-to-heel 60mm --tilt 1deg --part-height 40mm "
                 "--material 6061-T6 --engaged-length 18mm",
@@ -182,6 +183,18 @@ static const command list[] = {
      .hidden = "",
      .positional = "file",
      .run = run_calibrate},
+    {.name = "page",
+     .purpose = "a page to teach with: why a tilted strap pulls the part",
+     .usage = "--output FILE [options]",
+     .text = "One HTML file that works in any browser without a network: the "
+             "strap drawn to scale, its forces, controls for everything, three "
+             "experiments. It opens with the strap of the options.\n",
+     .example = "strapwise page --thread M16 --torque 50N.m --output tilt.html",
+     .topic = "strap",
+     .more = "",
+     .hidden = " nut",
+     .positional = "",
+     .run = run_page},
     {.name = "cases",
      .purpose = "recompute files of published values and count what differs",
      .usage = "FILE...",

@@ -92,6 +92,7 @@ static int check_options(const request *r, int asked)
         for (int k = 0; k < r->options; k++) {
             const option *o = &r->option[k];
             if (!o->given || !listed(find_row[i].options, o->name) ||
+                (r->svg && strcmp(o->name, "--vial") == 0) || /* is drawn */
                 (asked >= 0 && listed(find_row[asked].options, o->name)))
                 continue;
             return complain(BAD_INPUT, r->command->name, o->name,

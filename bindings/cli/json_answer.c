@@ -104,22 +104,12 @@ static const char *const *keys_of(const topic *t)
     }
 }
 
-static void field(json *j, slot s)
-{
-    if (s.field->type == SW_FIELD_NUMBER)
-        json_number(j, s.field->name, slot_number(s));
-    else if (s.field->type == SW_FIELD_WORD)
-        json_text(j, s.field->name, sw_word(s.field->words, slot_word(s)));
-    else
-        json_text(j, s.field->name, s.place);
-}
-
 static void key(json *j, request *r, const topic *t, answer *a,
                 const char *name)
 {
     const slot direct = topic_output(t, a, name);
     if (direct.field) {
-        field(j, direct);
+        json_slot(j, direct);
         return;
     }
     for (size_t i = 0; i < sizeof derived / sizeof derived[0]; i++)
@@ -148,34 +138,8 @@ void json_fields(json *j, request *r, const topic *t, answer *a)
         for (int k = 0; first[k] && !done; k++)
             done = strcmp(first[k], s.field->name) == 0;
         if (!done)
-            field(j, s);
+            json_slot(j, s);
     }
-}
-
-void json_assumed_one(json *j, const sw_assumption *a)
-{
-    json_open(j, NULL, '{');
-    json_text(j, "name", a->name);
-    if (a->word[0])
-        json_text(j, "value", a->word);
-    else
-        json_number(j, "value", a->value);
-    json_text(j, "unit", a->unit);
-    /* no usual range is written as two equal ends */
-    const int range = is_known(a->low) && is_known(a->high) && a->low < a->high;
-    json_number(j, "low", range ? a->low : SW_UNSET);
-    json_number(j, "high", range ? a->high : SW_UNSET);
-    json_text(j, "source", a->source);
-    json_close(j, '}');
-}
-
-void json_warnings(json *j, const char *name, uint64_t bits)
-{
-    json_open(j, name, '[');
-    for (int bit = 0; sw_warning_name(bit); bit++)
-        if (bits >> bit & 1)
-            json_text(j, NULL, sw_warning_name(bit));
-    json_close(j, ']');
 }
 
 void json_not_checked(json *j, const topic *t)

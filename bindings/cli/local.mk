@@ -28,5 +28,7 @@ strapwise_SOURCES = \
 	bindings/cli/say.c bindings/cli/say_notes.c bindings/cli/say_matters.c \
 	bindings/cli/say_thread.c bindings/cli/say_torque.c \
 	bindings/cli/say_chart.c bindings/cli/say_strap.c \
-	bindings/cli/json.c bindings/cli/json_answer.c \
-	bindings/cli/input.c bindings/cli/page.c bindings/cli/output.c
+	bindings/cli/json.c bindings/cli/json_parts.c \
+	bindings/cli/json_answer.c \
+	bindings/cli/input.c bindings/cli/page.c bindings/cli/output.c \
+	bindings/cli/picture.c

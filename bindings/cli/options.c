@@ -94,7 +94,10 @@ void request_options(request *r, const command *c)
         add_text(r, "--nut-factor-from", &r->nut_factor_from, "FILE",
                  "K from one's own pairs of torque and force");
     if (listed(c->more, "svg"))
-        add_text(r, "--svg", &r->svg, "FILE", "draw the plot into this file");
+        add_text(r, "--svg", &r->svg, "FILE", "draw it into this file");
+    if (listed(c->more, "tilt_svg"))
+        add_text(r, "--tilt-svg", &r->tilt_svg, "FILE",
+                 "plot pull and toe force against tilt into this file");
     if (listed(c->more, "find"))
         add_text(r, "--find", &r->find, "tilt|place|torque|window",
                  "put the question backwards");

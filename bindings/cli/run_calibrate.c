@@ -18,34 +18,14 @@ static int check_input(const request *r)
     return DONE;
 }
 
-static int check_svg(const request *r)
-{
-    const char *who = r->command->name;
-    if (!r->svg)
-        return DONE;
-    if (!r->svg[0] || strcmp(r->svg, "-") == 0)
-        return complain(BAD_INPUT, who, "--svg: name a file for the drawing",
-                        (char *)NULL);
-    if (r->output && strcmp(r->output, r->svg) == 0)
-        return complain(BAD_INPUT, who, "--svg: not the same file as --output",
-                        (char *)NULL);
-    return file_refused(who, "--svg", r->svg, r->replace);
-}
-
 static int draw(request *r, const sw_pairs *pairs)
 {
     sw_error err;
-    page text = {0};
-    if (!r->svg)
-        return DONE;
-    sw_drawing *d = sw_calibrate_plot(&r->question.in.calibrate, pairs, &err);
-    if (!d)
-        return complain_error(r, &err);
-    page_add(&text, sw_drawing_svg(d));
-    sw_drawing_free(d);
-    const int status = deliver(&text, r->command->name, r->svg, r->replace);
-    page_free(&text);
-    return status;
+    return r->svg ? picture_deliver(r,
+                                    sw_calibrate_plot(&r->question.in.calibrate,
+                                                      pairs, &err),
+                                    r->svg, &err)
+                  : DONE;
 }
 
 static void whole_json(page *p, request *r, answer *a, const sw_pairs *pairs)
@@ -91,7 +71,7 @@ int run_calibrate(request *r, page *p)
                         (char *)NULL);
     int status = check_input(r);
     if (!status)
-        status = check_svg(r);
+        status = picture_refused(r, "--svg", r->svg);
     if (!status)
         status = calibration_read(r->command->name, r->file[0], &pairs);
     if (status)

@@ -4,6 +4,8 @@
  */
 #include "cli.h"
 
+#include <string.h>
+
 static void find_json(json *j, request *r, answer *found)
 {
     const topic *t = find_topic(r);
@@ -64,10 +66,42 @@ static void take_spread(sw_strap_out *s, const sw_strap_spread_out *spread)
     s->band = spread->band;
 }
 
+static int check_pictures(const request *r)
+{
+    if (r->svg && r->tilt_svg && strcmp(r->svg, r->tilt_svg) == 0)
+        return complain(BAD_INPUT, r->command->name,
+                        "--tilt-svg: not the same file as --svg", (char *)NULL);
+    const int status = picture_refused(r, "--svg", r->svg);
+    return status ? status : picture_refused(r, "--tilt-svg", r->tilt_svg);
+}
+
+/* The strap as it was found, where one was to be found. */
+static int draw(request *r)
+{
+    sw_error err;
+    sw_strap_drawing_in how;
+    const sw_strap_in *in = &r->question.in.strap;
+    int status = DONE;
+    sw_strap_drawing_defaults(&how);
+    how.show = r->us ? SW_SHOW_US_FIRST : SW_SHOW_SI_FIRST;
+    if (request_given(r, "--vial"))
+        how.vial_mm_per_m = r->question.arguments.vial_mm_per_m;
+    if (r->svg)
+        status =
+            picture_deliver(r, sw_strap_drawing(in, &how, &err), r->svg, &err);
+    if (!status && r->tilt_svg)
+        status = picture_deliver(
+            r, sw_tilt_plot(in, SW_UNSET, SW_UNSET, how.show, &err),
+            r->tilt_svg, &err);
+    return status;
+}
+
 int run_strap(request *r, page *p)
 {
     answer found, a, spread, turn;
-    int status = calibration_take(r);
+    int status = check_pictures(r);
+    if (!status)
+        status = calibration_take(r);
     if (!status)
         status = find_ask(r, &found);
     if (status)
@@ -90,6 +124,9 @@ int run_strap(request *r, page *p)
                      found.out.window.verdict == SW_VERDICT_NONE
                  ? NOT_MET
                  : DONE;
+    const int drawn = draw(r);
+    if (drawn)
+        return drawn;
     const topic *asked = spreads ? r->with : r->topic;
     if (r->json) {
         json j = json_start(p);

@@ -120,7 +120,7 @@ static const struct {
     {"torque_unit", "unit of its scale"},
     {"side_pull_N", "find tilt: largest side pull on the part"},
     {"toe_error_pct", "find tilt: largest error of the toe force, 5 or 5%"},
-    {"vial_mm_per_m", "find tilt: one division of the level"},
+    {"vial_mm_per_m", "find tilt, --svg: one division of the level"},
     {"basis", "find tilt: judge the nominal answer or the band"},
     {"toe_force_N", "find place, find torque: wanted toe force"},
     {"hold_N", "least force, which the low end of the spread must reach"},

@@ -1,0 +1,295 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Answer: what the page is told about one strap.
+ *
+ *   error     null, or code, field, message
+ *   used      every setting as it entered, numbers in the library's units
+ *   answer    every field of the result, as "strapwise strap --json" has it
+ *   said      each of both that has a unit, as people read it, {si, us}
+ *   limit_torque_Nm  torque at three quarters of the stud's proof load, or null
+ *   remarks, warnings, warning_texts, assumed, not_checked
+ */
+#include "answer.h"
+
+#include "settings.h"
+
+#include <math.h>
+#include <string.h>
+
+static void error_json(json *j, const sw_error *err)
+{
+    json_open(j, "error", '{');
+    json_text(j, "code", sw_status_name(err->code));
+    json_text(j, "field", err->field);
+    json_text(j, "message", err->message);
+    json_close(j, '}');
+}
+
+static void fields(json *j, const char *key, int structure, void *base)
+{
+    json_open(j, key, '{');
+    for (int i = 0; sw_field_at(structure, i); i++) {
+        const sw_field *f = sw_field_at(structure, i);
+        json_slot(j, (slot){f, (char *)base + f->offset});
+    }
+    json_close(j, '}');
+}
+
+static void said_pair(json *j, const char *name, const char *si, const char *us)
+{
+    json_open(j, name, '{');
+    json_text(j, "si", si);
+    json_text(j, "us", us);
+    json_close(j, '}');
+}
+
+static void said_value(json *j, const char *name, int kind, double value)
+{
+    char si[80], us[80];
+    if (sw_say(value, kind, SW_SHOW_SI, si, sizeof si) &&
+        sw_say(value, kind, SW_SHOW_US, us, sizeof us))
+        said_pair(j, name, si, us);
+}
+
+static void said(json *j, int structure, const void *base)
+{
+    for (int i = 0; sw_field_at(structure, i); i++) {
+        const sw_field *f = sw_field_at(structure, i);
+        /* what the answer has, too, is told from there */
+        if (f->type != SW_FIELD_NUMBER ||
+            (structure == SW_STRUCT_STRAP_IN &&
+             sw_field_named(SW_STRUCT_STRAP_OUT, f->name)))
+            continue;
+        double value = slot_number((slot){f, (char *)base + f->offset});
+        if (strcmp(f->unit, "%") == 0 && is_known(value))
+            value /= 100; /* a ratio is told as per cent */
+        said_value(j, f->name, topic_kind(f->name), value);
+    }
+}
+
+static void said_range(json *j, const char *name, double low, double high)
+{
+    char si[100], us[100];
+    sw_say_range(low, high, SW_KIND_FORCE, SW_SHOW_SI, si, sizeof si);
+    sw_say_range(low, high, SW_KIND_FORCE, SW_SHOW_US, us, sizeof us);
+    said_pair(j, name, si, us);
+}
+
+static void said_all(json *j, const sw_strap_in *full, const sw_strap_out *out)
+{
+    json_open(j, "said", '{');
+    said(j, SW_STRUCT_STRAP_IN, full);
+    said(j, SW_STRUCT_STRAP_OUT, out);
+    said_value(j, "span", SW_KIND_LENGTH,
+               full->stud_to_toe_mm + full->stud_to_heel_mm);
+    said_range(j, "toe_force_range", out->toe_force_low_N,
+               out->toe_force_high_N);
+    said_range(j, "side_pull_range", out->side_pull_low_N,
+               out->side_pull_high_N);
+    said_range(j, "drag_range", out->drag_low_N, out->drag_high_N);
+    json_close(j, '}');
+}
+
+/* How far the nut may be turned, from the wall chart; SW_UNSET where the
+ * grade does not say. */
+static sw_chart_out limits(const sw_strap_in *full)
+{
+    sw_chart_in q;
+    sw_chart_defaults(&q);
+    strcpy(q.thread, full->thread);
+    strcpy(q.lubrication, full->lubrication);
+    strcpy(q.grade, full->grade);
+    q.nut_factor = full->nut_factor;
+    return sw_chart(&q, NULL);
+}
+
+/* Arrows keep their scale while the torque is turned, so that they grow with
+ * it; half of what the stud may get fills the room. */
+static void set_scale(settings *s, const sw_strap_out *out,
+                      const sw_chart_out *limit)
+{
+    if (!is_known(s->drawing.full_force_N) && !limit->status &&
+        is_known(limit->limit_preload_N))
+        s->drawing.full_force_N =
+            fmax(out->preload_N, 0.5 * limit->limit_preload_N);
+}
+
+static void assumed(json *j, const sw_strap_in *in)
+{
+    json_open(j, "assumed", '[');
+    for (int i = 0;; i++) {
+        const sw_assumption a = sw_strap_assumed(in, i, NULL);
+        if (a.status)
+            break;
+        if (a.word[0] || is_known(a.value)) /* else it entered nothing */
+            json_assumed_one(j, &a);
+    }
+    json_close(j, ']');
+}
+
+static void warning_texts(json *j, uint64_t bits)
+{
+    json_open(j, "warning_texts", '[');
+    for (int bit = 0; sw_warning_name(bit); bit++)
+        if (bits >> bit & 1)
+            json_text(j, NULL, sw_warning_text(bit));
+    json_close(j, ']');
+}
+
+static void not_checked(json *j)
+{
+    json_open(j, "not_checked", '[');
+    for (int i = 0; sw_strap_not_checked(i); i++)
+        json_text(j, NULL, sw_strap_not_checked(i));
+    json_close(j, ']');
+}
+
+static void remarks(json *j, const sw_strap_in *in, int show)
+{
+    json_open(j, "remarks", '[');
+    for (int i = 0;; i++) {
+        const sw_remark_out r = sw_strap_remark(in, i, show, NULL);
+        if (r.status)
+            break;
+        json_open(j, NULL, '{');
+        json_text(j, "about", sw_word(SW_WORDS_ABOUT, r.about));
+        json_text(j, "text", r.text);
+        json_close(j, '}');
+    }
+    json_close(j, ']');
+}
+
+static int ask(const char *lines, settings *s, sw_strap_in *full,
+               sw_strap_out *out, sw_error *err)
+{
+    int status = settings_read(lines, s, err);
+    if (status)
+        return status;
+    *full = s->strap;
+    status = sw_strap_resolve(full, err);
+    if (status)
+        return status;
+    *out = sw_strap(&s->strap, err);
+    return out->status;
+}
+
+/* Takes the drawing's text over and frees it. */
+static int take(sw_drawing *drawing, page *text)
+{
+    if (!drawing)
+        return 0;
+    page_add(text, sw_drawing_svg(drawing));
+    sw_drawing_free(drawing);
+    return 1;
+}
+
+static int draw(settings *s, page *text, sw_error *err)
+{
+    if (!is_known(s->plot_px))
+        return 1;
+    s->drawing.views = SW_VIEW_SIDE;
+    if (!take(sw_strap_drawing(&s->strap, &s->drawing, err), &text[PAGE_SIDE]))
+        return 0;
+    s->drawing.views = SW_VIEW_PLAN;
+    return take(sw_strap_drawing(&s->strap, &s->drawing, err),
+                &text[PAGE_PLAN]) &&
+           take(sw_tilt_plot(&s->strap, s->plot_px, s->drawing.text_px,
+                             s->drawing.show, err),
+                &text[PAGE_PLOT]);
+}
+
+void answer_settings(const char *lines, page *text)
+{
+    sw_error err;
+    settings s;
+    sw_strap_in full;
+    sw_strap_out out;
+    json j = json_start(&text[PAGE_ANSWER]);
+    if (ask(lines, &s, &full, &out, &err)) {
+        error_json(&j, &err);
+        json_end(&j);
+        return;
+    }
+    const sw_chart_out limit = limits(&full);
+    set_scale(&s, &out, &limit);
+    if (!draw(&s, text, &err)) {
+        error_json(&j, &err);
+        json_end(&j);
+        return;
+    }
+    json_text(&j, "error", NULL);
+    fields(&j, "used", SW_STRUCT_STRAP_IN, &full);
+    fields(&j, "answer", SW_STRUCT_STRAP_OUT, &out);
+    said_all(&j, &full, &out);
+    json_number(&j, "limit_torque_Nm",
+                limit.status ? SW_UNSET : limit.limit_torque_Nm);
+    remarks(&j, &s.strap, s.drawing.show);
+    json_warnings(&j, "warnings", out.warnings);
+    warning_texts(&j, out.warnings);
+    assumed(&j, &s.strap);
+    not_checked(&j);
+    json_end(&j);
+}
+
+static void names(json *j, const char *key, const char *(*name)(int))
+{
+    json_open(j, key, '[');
+    for (int i = 0; name(i); i++)
+        json_text(j, NULL, name(i));
+    json_close(j, ']');
+}
+
+static void threads(json *j)
+{
+    json_open(j, "threads", '[');
+    for (int i = 0; sw_thread_name(i); i++) {
+        const sw_thread_out t = sw_thread(sw_thread_name(i), NULL);
+        json_open(j, NULL, '{');
+        json_text(j, "name", sw_thread_name(i));
+        json_text(j, "system", sw_word(SW_WORDS_SYSTEM, t.system));
+        json_number(j, "nominal_mm", t.nominal_mm);
+        json_close(j, '}');
+    }
+    json_close(j, ']');
+}
+
+static void lubrications(json *j)
+{
+    json_open(j, "lubrications", '[');
+    for (int i = 0; sw_lubrication_name(i); i++) {
+        const char *name = sw_lubrication_name(i);
+        const sw_lubrication_out l = sw_lubrication(name, NULL);
+        json_open(j, NULL, '{');
+        json_text(j, "name", name);
+        json_text(j, "label", l.label);
+        json_close(j, '}');
+    }
+    json_close(j, ']');
+}
+
+void answer_about(page *text)
+{
+    json j = json_start(text);
+    json_text(&j, "version", sw_version());
+    json_text(&j, "tables", sw_tables_version());
+    threads(&j);
+    lubrications(&j);
+    names(&j, "grades", sw_grade_name);
+    json_open(&j, "settings", '{');
+    for (int i = 0; sw_field_at(SW_STRUCT_STRAP_IN, i); i++) {
+        const sw_field *f = sw_field_at(SW_STRUCT_STRAP_IN, i);
+        json_open(&j, f->name, '{');
+        json_text(&j, "unit", f->unit);
+        if (f->type == SW_FIELD_NUMBER) {
+            json_number(&j, "min", f->min);
+            json_number(&j, "max", f->max);
+        }
+        json_open(&j, "words", '[');
+        for (int v = 1; f->words && sw_word(f->words, v); v++)
+            json_text(&j, NULL, sw_word(f->words, v));
+        json_close(&j, ']');
+        json_close(&j, '}');
+    }
+    json_close(&j, '}');
+    json_end(&j);
+}

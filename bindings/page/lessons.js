@@ -1,0 +1,128 @@
+/* Lessons: three experiments with a question each. The numbers of an answer
+ * are asked of the library when it is opened, for the strap that the page
+ * opened with. */
+const opening = (values) => ({ ...first, restraint: "held", ...values });
+const levelHeel = () => tidy(first.part_height_mm +
+  (Number(first.pad_thickness_mm) || 0) + (Number(first.step_mm) || 0));
+const firstSpan = () => first.stud_to_toe_mm + first.stud_to_heel_mm;
+
+/* Tilted instead of by the heel's height. */
+const tilted = (degrees, values) => {
+  const settings = opening({ ...values, tilt_deg: degrees });
+  delete settings.heel_height_mm;
+  return ask(settings);
+};
+const heelFor = (degrees) => tidy(Math.round(
+  10 * tilted(degrees, {}).used.heel_height_mm) / 10);
+
+const told = (answer, key) => looks.show === "us first"
+  ? answer.said[key].us + " (" + answer.said[key].si + ")"
+  : answer.said[key].si + " (" + answer.said[key].us + ")";
+
+/* The sign is in the word. */
+function pullWords(answer) {
+  const force = told(answer, "side_pull_N").replace(/-/g, "");
+  return { "toward stud": "drawn TOWARD the stud, " + force,
+    "away from stud": "pushed AWAY from the stud, " + force,
+    "none": "drawn neither way" }[answer.answer.pull_direction];
+}
+
+const LESSONS = [
+  {
+    title: "Who gets the stud's pull?",
+    set: () => opening({ heel_height_mm: levelHeel(), seat: "spherical" }),
+    todo: "The strap is level. Slide \u201cstud to toe\u201d from one end to the other and watch the three arrows from above.",
+    question: "The nut is turned to the same torque every time. Where must the stud stand for the part to get two thirds of its pull? What does the heel get when the stud stands next to it?",
+    answer: () => {
+      const L = firstSpan();
+      const rows = [0.25, 1 / 3, 0.5, 0.75].map((share) => {
+        const a = tidy(Math.round(2 * share * L) / 2);
+        const r = ask(opening({ heel_height_mm: levelHeel(), seat: "spherical",
+          stud_to_toe_mm: a, stud_to_heel_mm: tidy(L - a) }));
+        return [told(r, "stud_to_toe_mm"), told(r, "toe_force_N"), told(r, "heel_force_N")];
+      });
+      return {
+        text: "A third of the way from the toe to the heel. Toe and heel share the pull like two people who carry a load on a pole: the nearer one carries more. Half way, the packing gets as much as the part; nearer the heel, the clamp holds the packing down instead of the part.",
+        head: ["stud to toe", "part gets", "heel gets"], rows,
+      };
+    },
+  },
+  {
+    title: "A heel too high, a heel too low",
+    set: () => opening({ heel_height_mm: levelHeel(), seat: "flat" }),
+    todo: "Flat washer, strap level. Raise the heel a little at a time, then lower it below level. Watch the open arrow at the toe and the stud.",
+    question: "Which way is the part pushed at level, and why does it move at all? At what tilt is it quiet? Which is worse, a heel a little too high or a little too low?",
+    answer: () => {
+      const rows = [-2, -1, 0, 1, 2, 3].map((degrees) => {
+        const r = tilted(degrees, { seat: "flat" });
+        return r.error ? [degrees + " deg", "-", "-"] :
+          [told(r, "tilt_deg").replace(/ \(.*/, ""), pullWords(r), told(r, "toe_force_N")];
+      });
+      return {
+        text: "A loaded strap bends and its underside grows longer; the heel slides and pushes the part away, even when all is level. A nut that is turned presses square to the strap: with the heel high that draws the part toward the stud and works against the push, with the heel low it adds to it. So there is a quiet place with the heel a little high, and none with the heel low. Packing is chosen a little high, never low.",
+        head: ["tilt", "the part is", "part gets"], rows,
+      };
+    },
+  },
+  {
+    title: "The same tilt with a dished pair",
+    set: () => opening({ heel_height_mm: heelFor(2), seat: "flat" }),
+    todo: "Heel high by about two degrees, flat washer. Look at the stud. Now choose \u201cdished pair\u201d, and go back and forth.",
+    question: "What does the dished pair take away, and what does it leave? Look at the two lines of the plot.",
+    answer: () => {
+      const rows = ["flat", "spherical"].map((seat) => {
+        const r = tilted(2, { seat });
+        return [seat === "flat" ? "flat washer" : "dished pair",
+          told(r, "stud_bending_Nm"), pullWords(r), told(r, "toe_force_N")];
+      });
+      return {
+        text: "The pair swivels, so the nut no longer presses along the slope: the stud stays straight, and the part's side pull no longer changes with the tilt. What it leaves is the push from the strap's own bending, which a level strap has as well. Past the angle that the pair can take up, the rest acts as under a flat washer.",
+        head: ["2 deg, heel high", "stud bent at the nut", "the part is", "part gets"], rows,
+      };
+    },
+  },
+];
+
+function answerTable(found) {
+  return make("div", { class: "scroll" }, make("table", {},
+    make("thead", {}, make("tr", {}, ...found.head.map((text) =>
+      make("th", { scope: "col", text })))),
+    make("tbody", {}, ...found.rows.map((row) => make("tr", {}, ...row.map(
+      (text, i) => make(i ? "td" : "th", i ? { text } : { scope: "row", text })))))));
+}
+
+function fillLesson(lesson) {
+  if (!lesson.box.open) return;
+  const found = lesson.answer();
+  lesson.place.replaceChildren(make("p", { text: found.text }), answerTable(found));
+}
+
+function makeLessons() {
+  LESSONS.forEach((lesson, i) => {
+    const button = make("button", { type: "button", text: "set it up",
+      "aria-label": "set up experiment " + (i + 1) });
+    button.addEventListener("click", () => {
+      state = lesson.set();
+      change({});
+      tell("Experiment " + (i + 1) + " is set up.");
+      byId("views").scrollIntoView({ block: "start" });
+    });
+    lesson.place = make("div", {});
+    lesson.box = make("details", {}, make("summary", { text: "show the answer" }),
+      lesson.place);
+    lesson.box.addEventListener("toggle", () => fillLesson(lesson));
+    byId("lesson-list").append(make("article", { class: "lesson" },
+      make("h3", { text: i + 1 + ". " + lesson.title }),
+      make("p", {}, button, " " + lesson.todo),
+      make("p", { class: "question", text: lesson.question }), lesson.box));
+  });
+  byId("fine").querySelectorAll("details").forEach((box) =>
+    box.addEventListener("toggle", () => { if (shown) showFine(shown); }));
+}
+
+let lessonsShow = "";
+function showLessons() {
+  if (lessonsShow === looks.show) return;
+  lessonsShow = looks.show;
+  LESSONS.forEach(fillLesson);
+}

@@ -1,0 +1,127 @@
+/* Show: an answer of the library as drawings, words and numbers. */
+const ROWS = [
+  ["torque on the nut", "torque_Nm"],
+  ["stud tension", "preload_N"],
+  ["toe force, what the part gets", "toe_force_N", "toe_force_range"],
+  ["toe force if the strap were level", "toe_force_level_N"],
+  ["difference", "toe_force_error_pct"],
+  ["heel force", "heel_force_N"],
+  ["side pull on the part (toward the stud +)", "side_pull_N", "side_pull_range"],
+  ["of it: stud on strap, from the tilt (toward the toe +)", "side_load_on_strap_N"],
+  ["of it: heel on strap, from its bending (toward the toe +)", "heel_side_N"],
+  ["nut drag on the part, to the right", "drag_N", "drag_range"],
+  ["both together", "net_part_force_N"],
+  ["share of the toe's friction used", "toe_friction_use"],
+  ["tilt, heel high +", "tilt_deg"],
+  ["bending of the stud at the nut", "stud_bending_Nm"],
+  ["bending of the stud at its foot", "foot_bending_Nm"],
+  ["stress in the stud", "stud_stress_MPa"],
+  ["share of the stud's yield, with twist", "stud_yield_use"],
+  ["bending stress in the strap", "strap_stress_MPa"],
+  ["sag of the strap", "strap_sag_mm"],
+  ["way of the nut along the table (toward the toe +)", "nut_travel_mm"],
+  ["highest point over the table", "top_mm"],
+];
+
+const ABOUT = { part: "", reason: "Why", change: "What to change" };
+
+function tell(text) {
+  byId("said").textContent = text;
+}
+
+function makeRows() {
+  for (const [label, key, range] of ROWS) {
+    const row = make("tr", {}, make("th", { scope: "row", text: label }));
+    for (const system of ["si", "us"]) {
+      const cell = make("td", {},
+        make("span", { "data-key": key, "data-system": system }));
+      if (range)
+        cell.append(make("small", { "data-range": range, "data-system": system }));
+      row.append(cell);
+    }
+    byId("rows").append(row);
+  }
+}
+
+function showNumbers(answer) {
+  for (const cell of document.querySelectorAll("#rows [data-key]"))
+    cell.textContent = answer.said[cell.dataset.key][cell.dataset.system];
+  for (const cell of document.querySelectorAll("#rows [data-range]"))
+    cell.textContent = answer.said[cell.dataset.range][cell.dataset.system];
+}
+
+function showWords(answer) {
+  const parts = [];
+  for (const about of Object.keys(ABOUT)) {
+    const texts = answer.remarks.filter((r) => r.about === about);
+    if (!texts.length) continue;
+    if (ABOUT[about]) parts.push(make("h3", { text: ABOUT[about] }));
+    parts.push(make("ul", { class: about },
+      ...texts.map((r) => make("li", { text: r.text }))));
+  }
+  byId("remarks").replaceChildren(...parts);
+  byId("brief").textContent = "The part gets " + told(answer, "toe_force_N") +
+    " and is " + pullWords(answer) + ".";
+  byId("verdict").textContent = answer.remarks.length ? answer.remarks[0].text : "";
+  byId("warnings").replaceChildren(...(answer.warning_texts.length
+    ? [make("h3", { text: "Mind" }), make("ul", {},
+      ...answer.warning_texts.map((text) => make("li", { text })))]
+    : []));
+}
+
+function value(number, unit) {
+  if (number === null) return "-";
+  return typeof number === "number"
+    ? Number(number.toPrecision(4)) + (unit ? " " + unit : "") : number;
+}
+
+function showFine(answer) {
+  byId("assumed").replaceChildren(...answer.assumed.map((a) => make("tr", {},
+    make("th", { scope: "row", text: a.name }),
+    make("td", { text: value(a.value, a.unit) }),
+    make("td", { text: a.low === null ? "" :
+      value(a.low, "") + " .. " + value(a.high, a.unit) }),
+    make("td", { text: a.source }))));
+  byId("unchecked").replaceChildren(
+    ...answer.not_checked.map((text) => make("li", { text })));
+}
+
+/* A drawing is made for the width that it has: letters keep their size. */
+function drawingSettings() {
+  const paper = matchMedia("print").matches;
+  const root = getComputedStyle(document.documentElement);
+  const letters = parseFloat(root.fontSize) * 0.82;
+  return {
+    "draw.width_px": paper ? 400 : Math.max(300, byId("side").clientWidth),
+    "draw.text_px": paper ? 10.5 : Math.max(9, Math.round(letters)),
+    "draw.vial_mm_per_m": looks.vial,
+    "draw.show": looks.show,
+    "draw.sideways": 10,
+    "plot.width_px": paper ? 340 : Math.max(300, byId("plot").clientWidth),
+  };
+}
+
+let waiting = 0;
+function refresh() {
+  if (!waiting) waiting = requestAnimationFrame(draw);
+}
+
+let shown = null;
+function draw() {
+  waiting = 0;
+  const settings = { ...state, ...drawingSettings() };
+  const answer = ask(settings);
+  if (answer.error) {
+    trouble(answer.error.message);
+    return;
+  }
+  trouble("");
+  for (const name of ["side", "plan", "plot"])
+    byId(name).innerHTML = answer[name];
+  showWords(answer);
+  showNumbers(answer);
+  showControls(answer);
+  if (byId("fine").querySelector("details[open]")) showFine(answer);
+  shown = answer;
+  showLessons();
+}

@@ -1,0 +1,39 @@
+/* State: the settings of the strap on show, and the link that carries them.
+ * Names are those of the library; numbers are in its units. */
+const choices = {}; /* what there is to choose from */
+const first = JSON.parse(document.getElementById("settings").textContent);
+let state = {};
+const looks = { vial: "20", show: "si first", shade: "" };
+
+/* Settings that have a control of their own; others are carried along. */
+const CONTROLLED = ["thread", "lubrication", "torque_Nm", "stud_to_toe_mm",
+  "stud_to_heel_mm", "part_height_mm", "heel_height_mm", "seat", "nose", "heel",
+  "restraint"];
+
+function linkText() {
+  const words = new URLSearchParams(state);
+  for (const [name, value] of Object.entries(looks))
+    if (value) words.set("look_" + name, value);
+  return words.toString();
+}
+
+/* What a link says, over what the page opens with; unknown names are told. */
+function readLink() {
+  const unknown = [];
+  state = { ...first };
+  for (const [name, value] of new URLSearchParams(location.hash.slice(1)))
+    if (name.startsWith("look_")) {
+      const look = name.slice(5);
+      if (look in looks) looks[look] = value;
+    } else if (name in choices.settings && value.length < 100)
+      state[name] = value;
+    else unknown.push(name.slice(0, 40));
+  return unknown;
+}
+
+let linkTimer = 0;
+function keepLink() {
+  clearTimeout(linkTimer);
+  linkTimer = setTimeout(
+    () => history.replaceState(null, "", "#" + linkText()), 200);
+}
