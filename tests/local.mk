@@ -48,6 +48,7 @@ C_TESTS = \
 	tests/fastener/test_calibrate \
 	tests/fastener/test_calibrate_plot \
 	tests/sheet/test_svg \
+	tests/sheet/test_strap_drawing \
 	tests/clamp/test_seat \
 	tests/clamp/test_strap \
 	tests/clamp/test_ask \
@@ -225,6 +226,9 @@ tests_fastener_test_fit_line_SOURCES = tests/fastener/test_fit_line.c \
 tests_fastener_test_fit_line_CPPFLAGS = \
 	$(TEST_CPPFLAGS) -I$(top_srcdir)/lib $(GSL_CFLAGS)
 tests_fastener_test_fit_line_LDADD = $(CHECK_LIBS) $(GSL_LIBS)
+tests_sheet_test_strap_drawing_SOURCES = tests/sheet/test_strap_drawing.c
+tests_sheet_test_strap_drawing_CPPFLAGS = $(TEST_CPPFLAGS)
+tests_sheet_test_strap_drawing_LDADD = $(TEST_LIBS)
 tests_sheet_test_svg_SOURCES = tests/sheet/test_svg.c \
 	lib/sheet/svg.c lib/sheet/scale.c \
 	lib/base/utf8.c lib/base/status.c lib/base/number.c
@@ -257,6 +261,7 @@ EXTRA_DIST += \
 	tests/fastener/nist.h \
 	tests/fastener/pairs_sets.h \
 	tests/clamp/strap_question.h \
+	tests/sheet/svg_read.h \
 	tests/clamp/strap_spread_question.h \
 	tests/fastener/spread_question.h \
 	tests/exported-symbols.txt \

@@ -79,7 +79,10 @@ static void place_nut(sw__picture *p)
     p->nut = (sw__point){p->f.x_nut, p->f.y_seat};
     p->under_nut =
         p->full.above_strap_mm - p->full.thread.nut_height_mm - in->stud_end_mm;
-    p->stud_top = p->nut.y + p->full.above_strap_mm;
+    /* a stud bent that far leaves its axis, where its arrow stands */
+    p->stud_top =
+        fmax(p->nut.y + p->full.above_strap_mm,
+             p->g.t / p->cos_theta - p->g.b * p->tan_theta + 0.2 * p->g.t);
 }
 
 /* The T-slot's depth where the tables have it, else two diameters. */

@@ -161,7 +161,8 @@ static void draw_wedge(sw__picture *p)
         return;
     const int heel = sw__leans(p) > 0;
     const sw__point left = sw__on_strap(p, p->strap_left, p->g.t);
-    const sw__point right = sw__on_strap(p, p->strap_right, p->g.t);
+    const double end = p->full.in.step_mm != 0 ? p->crank_from : p->strap_right;
+    const sw__point right = sw__on_strap(p, end, p->g.t);
     const sw__point high = heel ? left : right;
     const double rise = (heel ? 1 : -1) * p->tan_theta * (right.x - left.x);
     const double to = heel ? right.x : left.x;

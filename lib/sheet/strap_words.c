@@ -145,15 +145,15 @@ static void say_pull(const sw__picture *p, char *text, size_t room)
 static double draw_key(sw__picture *p, double y, double size, double deg,
                        const char *group)
 {
-    const double em = size * p->em, x = p->left + 0.9 * em;
-    const double c = 0.9 * em * cos(SW__RAD(deg)),
-                 s = 0.9 * em * sin(SW__RAD(deg));
+    const double em = size * p->em, half = 0.68 * em;
+    const double x = p->left + half;
+    const double c = half * cos(SW__RAD(deg)), s = half * sin(SW__RAD(deg));
     const sw__point middle = {x, y + 0.65 * em};
     sw__svg_group(p->svg, group);
     sw__arrow(p->svg, (sw__point){middle.x + c, middle.y - s},
-              (sw__point){middle.x - c, middle.y + s}, em, "");
+              (sw__point){middle.x - c, middle.y + s}, 0.85 * em, "");
     sw__svg_group_end(p->svg);
-    return x + 1.4 * em;
+    return x + half + 0.5 * em;
 }
 
 double sw__draw_verdict(sw__picture *p, double y)

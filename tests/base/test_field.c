@@ -141,6 +141,7 @@ START_TEST(rows)
         {"_mm_per_N", "mm/N"}, {"_per_klbf_ftlbf", "ft-lbf"},
         {"_per_kN_Nm", "N.m"}, {"_kg_per_m3", "kg/m3"},
         {"_inlbf", "in-lbf"},  {"_torque_ftlbf", "ft-lbf"},
+        {"_px", "px"},
     };
     for (int s = 1; s <= SW_STRUCT_COUNT; s++)
         for (int i = 0; sw_field_at(s, i); i++) {

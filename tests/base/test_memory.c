@@ -111,4 +111,32 @@ START_TEST(plot)
 }
 END_TEST
 
-int main(void) { return RUN_TESTS("memory", pairs, calibrate, plot); }
+START_TEST(strap_drawing)
+{
+    sw_error err;
+    sw_strap_in in;
+    sw_strap_defaults(&in);
+    SET(in.thread, "M12");
+    in.torque_Nm = 20;
+    in.stud_to_toe_mm = 30;
+    in.stud_to_heel_mm = 60;
+    in.part_height_mm = 40;
+    in.heel_height_mm = 42;
+    int n = 0;
+    sw_drawing *d = NULL;
+    for (; !d; n++) {
+        left = n;
+        d = sw_strap_drawing(&in, NULL, &err);
+        if (!d)
+            check_memory("strap drawing", &err, err.code);
+    }
+    ck_assert_int_ge(n, 4);
+    left = -1;
+    sw_drawing_free(d);
+}
+END_TEST
+
+int main(void)
+{
+    return RUN_TESTS("memory", pairs, calibrate, plot, strap_drawing);
+}
