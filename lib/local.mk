@@ -77,9 +77,10 @@ libstrapwise_la_SOURCES = \
 	lib/sheet/arrow.h lib/sheet/arrow.c \
 	lib/sheet/vial.h lib/sheet/vial.c \
 	lib/sheet/strap_picture.h lib/sheet/strap_place.c \
-	lib/sheet/strap_parts.c lib/sheet/strap_bar.c \
+	lib/sheet/strap_fixture.c lib/sheet/strap_bar.c lib/sheet/strap_stud.c \
 	lib/sheet/strap_side.c lib/sheet/strap_lanes.c \
-	lib/sheet/strap_plan.c lib/sheet/strap_words.c \
+	lib/sheet/strap_plan.c \
+	lib/sheet/strap_words.c lib/sheet/strap_notes.c \
 	lib/sheet/strap_drawing.c \
 	lib/sheet/label.h lib/sheet/label.c \
 	lib/sheet/tilt_curve.h lib/sheet/tilt_curve.c \

@@ -48,6 +48,7 @@ C_TESTS = \
 	tests/fastener/test_calibrate \
 	tests/fastener/test_calibrate_plot \
 	tests/sheet/test_svg \
+	tests/sheet/test_lettering \
 	tests/sheet/test_strap_drawing \
 	tests/clamp/test_seat \
 	tests/clamp/test_strap \
@@ -236,6 +237,13 @@ tests_sheet_test_svg_CPPFLAGS = \
 	$(TEST_CPPFLAGS) -I$(top_srcdir)/lib -DSW_BUILD \
 	-DSW__VERSION='""' -DSW__TABLES_VERSION='""'
 tests_sheet_test_svg_LDADD = $(CHECK_LIBS)
+tests_sheet_test_lettering_SOURCES = tests/sheet/test_lettering.c \
+	lib/sheet/svg.c lib/sheet/lettering.c lib/sheet/hatch.c \
+	lib/base/utf8.c lib/base/status.c lib/base/number.c
+tests_sheet_test_lettering_CPPFLAGS = \
+	$(TEST_CPPFLAGS) -I$(top_srcdir)/lib -DSW_BUILD \
+	-DSW__VERSION='""' -DSW__TABLES_VERSION='""'
+tests_sheet_test_lettering_LDADD = $(CHECK_LIBS)
 tests_clamp_test_seat_SOURCES = tests/clamp/test_seat.c lib/clamp/seat.c
 tests_clamp_test_seat_CPPFLAGS = $(TEST_CPPFLAGS) -I$(top_srcdir)/lib
 tests_clamp_test_seat_LDADD = $(CHECK_LIBS)

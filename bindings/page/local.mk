@@ -17,7 +17,7 @@ PAGE_ENGINE = \
 	lib/clamp/remark_change.c \
 	lib/sheet/svg.c lib/sheet/scale.c \
 	lib/sheet/lettering.c lib/sheet/hatch.c lib/sheet/arrow.c \
-	lib/sheet/vial.c lib/sheet/strap_place.c lib/sheet/strap_parts.c \
+	lib/sheet/vial.c lib/sheet/strap_place.c lib/sheet/strap_fixture.c lib/sheet/strap_stud.c lib/sheet/strap_notes.c \
 	lib/sheet/strap_bar.c lib/sheet/strap_side.c lib/sheet/strap_lanes.c \
 	lib/sheet/strap_plan.c lib/sheet/strap_words.c \
 	lib/sheet/strap_drawing.c lib/sheet/label.c lib/sheet/tilt_curve.c \

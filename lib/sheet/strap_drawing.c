@@ -6,7 +6,7 @@
  * Nothing is computed here that the answer does not hold; where the parts
  * stand: strap_place.c. Laid out from above in rows, each of which says where
  * the next starts: heading, side view (strap_side.c), its distances and rule
- * (strap_lanes.c), the verdict and notes (strap_words.c), plan view
+ * (strap_lanes.c), the verdict and notes (strap_notes.c), plan view
  * (strap_plan.c). The first run draws into nothing, for the height.
  *
  * What pulls in which way is told by shape as well as by colour: solid arrows
@@ -138,8 +138,8 @@ sw_drawing *sw_strap_drawing(const sw_strap_in *in,
     sw__picture_place(&p);
     sw__svg nothing = {.failed = 1}, s;
     const double height = draw(&p, &nothing);
-    sw__picture_title(&p, title, sizeof title);
-    sw__picture_about(&p, about, sizeof about);
+    sw__say_title(&p, title, sizeof title);
+    sw__say_about(&p, about, sizeof about);
     sw__svg_start(&s, p.how.width_px, height, title, about);
     draw(&p, &s);
     return sw__svg_finish(&s, err);

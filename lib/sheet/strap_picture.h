@@ -19,6 +19,12 @@
 #define SW__UPRIGHT "#14406b"  /* forces square to the table: solid arrows */
 #define SW__SIDEWAYS "#a3201c" /* forces along the table: hollow arrows */
 
+/* T-slot and T-nut, mm: widths and depths. */
+typedef struct {
+    double throat, deep, recess, recess_deep;
+    double nut_wide, nut_high, head;
+} sw__tslot;
+
 typedef struct {
     /* the question and its answer */
     sw__strap_full full;
@@ -40,6 +46,7 @@ typedef struct {
     double lean;      /* of the nut, rad, toward the toe positive */
     double under_nut; /* washers under it, mm */
     double stud_top;
+    sw__tslot tslot;
 
     /* the sheet, px */
     sw__svg *svg;
@@ -77,7 +84,7 @@ void sw__strap_slot(const sw__picture *p, double *low, double *high);
  */
 double sw__sideways_px(const sw__picture *p, double N, int *cut);
 
-/* Parts in side view (strap_parts.c, strap_bar.c). */
+/* Parts in side view (strap_fixture.c, strap_bar.c, strap_stud.c). */
 void sw__draw_table(sw__picture *p);
 void sw__draw_part(sw__picture *p);
 void sw__draw_heel(sw__picture *p);
@@ -93,7 +100,7 @@ double sw__draw_plan(sw__picture *p, double y);
 double sw__draw_distances(sw__picture *p, double y);
 double sw__draw_rule(sw__picture *p, double y);
 double sw__draw_scales(sw__picture *p, double y);
-/* in words (strap_words.c) */
+/* in words (strap_notes.c) */
 double sw__draw_heading(sw__picture *p, double y);
 double sw__draw_verdict(sw__picture *p, double y);
 double sw__draw_side_notes(sw__picture *p, double y);
@@ -104,9 +111,22 @@ double sw__draw_plan_notes(sw__picture *p, double y);
 double sw__draw_text(sw__picture *p, double x, double y, const char *text,
                      double size, int bold);
 
-/* What a reader is told who cannot see it. */
-void sw__picture_title(const sw__picture *p, char *text, size_t room);
-void sw__picture_about(const sw__picture *p, char *text, size_t room);
+/* Words (strap_words.c): what a reader is told who cannot see it, and one line
+ * each on tilt, side pull, stud, nut drag, friction used at the toe. */
+enum { SW__WORDS_ROOM = 400 };
+void sw__say_title(const sw__picture *p, char *text, size_t room);
+void sw__say_about(const sw__picture *p, char *text, size_t room);
+void sw__say_tightened(const sw__picture *p, int show, char *text, size_t room);
+void sw__say_tilt(const sw__picture *p, char *text, size_t room);
+void sw__say_pull(const sw__picture *p, char *text, size_t room);
+void sw__say_stud(const sw__picture *p, char *text, size_t room);
+void sw__say_drag(const sw__picture *p, char *text, size_t room);
+void sw__say_use(const sw__picture *p, char *text, size_t room);
+
+/* Whether the part is drawn at all, and by a force that is known; whether the
+ * nut drags on it. */
+int sw__pulls(const sw__picture *p);
+int sw__drags(const sw__picture *p);
 
 /* Adds a quantity as sw_say() writes it. */
 void sw__add_said(sw__line *line, double value, int kind, int show);

@@ -85,15 +85,29 @@ static void place_nut(sw__picture *p)
              p->g.t / p->cos_theta - p->g.b * p->tan_theta + 0.2 * p->g.t);
 }
 
-/* The T-slot's depth where the tables have it, else two diameters. */
-static double slot_deep(const sw__picture *p)
+/* From the tables; what they do not have, in proportion to the thread. */
+static sw__tslot tslot_of(const sw__picture *p)
 {
     const double d = p->full.thread.nominal_mm;
-    for (size_t i = 0; i < sw__tslots_count; i++)
-        if (strcmp(sw__tslots[i].size, p->full.thread.size) == 0 &&
-            sw__is_set(sw__tslots[i].total_depth_max_mm))
-            return sw__tslots[i].total_depth_max_mm;
-    return 2.1 * d;
+    sw__tslot s = {1.17 * d, 2.1 * d, 0, 0.85 * d, 0, 1.3 * d, 0.65 * d};
+    for (size_t i = 0; i < sw__tslots_count; i++) {
+        const struct sw__tslots_row *row = &sw__tslots[i];
+        if (strcmp(row->size, p->full.thread.size) != 0)
+            continue;
+        s.throat = row->throat_width_mm;
+        if (sw__is_set(row->total_depth_max_mm)) {
+            s.deep = row->total_depth_max_mm;
+            s.recess_deep = row->recess_depth_max_mm;
+        }
+        if (sw__is_set(row->tnut_height_mm)) {
+            s.nut_high = row->tnut_height_mm;
+            s.head = row->tnut_head_mm;
+        }
+    }
+    s.recess = 1.8 * s.throat;
+    s.nut_wide = 1.65 * s.throat;
+    s.head = fmin(s.head, 0.9 * s.recess_deep);
+    return s;
 }
 
 sw__point sw__on_strap(const sw__picture *p, double x, double up)
@@ -174,7 +188,8 @@ void sw__picture_place(sw__picture *p)
         p->crank_to = p->g.b + 0.85 * room;
     }
     p->table_y = -in->heel_height_mm;
-    p->table_deep = slot_deep(p) + 0.45 * p->full.thread.nominal_mm;
+    p->tslot = tslot_of(p);
+    p->table_deep = p->tslot.deep + 0.45 * p->full.thread.nominal_mm;
     p->part_top = fmax(p->table_y, p->toe.y - in->pad_thickness_mm);
     place_sheet(p);
 }

@@ -66,14 +66,22 @@ static inline double attribute(const char *tag, const char *name)
 {
     char wanted[40];
     snprintf(wanted, sizeof wanted, " %s=\"", name);
-    const char *at = strstr(tag, wanted), *end = strchr(tag, '>');
-    return at && at < end ? strtod(at + strlen(wanted), NULL) : NAN;
+    const char *end = strchr(tag, '>');
+    const size_t n = strlen(wanted);
+    for (const char *at = tag; at + n < end; at++)
+        if (memcmp(at, wanted, n) == 0)
+            return strtod(at + n, NULL);
+    return NAN;
 }
 
 static inline int has(const char *tag, const char *part)
 {
-    const char *at = strstr(tag, part), *end = strchr(tag, '>');
-    return at && at < end;
+    const char *end = strchr(tag, '>');
+    const size_t n = strlen(part);
+    for (const char *at = tag; at + n <= end; at++)
+        if (memcmp(at, part, n) == 0)
+            return 1;
+    return 0;
 }
 
 /* How wide a text is, em: an ordinary sans, measured as the mean over long

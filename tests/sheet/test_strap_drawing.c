@@ -521,16 +521,15 @@ static void check_clear(int i, const char *svg, const text_box *box, int texts)
             c = end + (*end == ' ');
         }
     }
-    for (const char *c = strstr(svg, "<line"); c; c = strstr(c + 1, "<line"))
+    for (const char *c = strstr(svg, "<line"); c; c = strstr(c + 1, "<line")) {
+        const double x1 = attribute(c, "x1"), x2 = attribute(c, "x2");
+        const double y1 = attribute(c, "y1"), y2 = attribute(c, "y2");
         for (int k = 0; k < texts; k++)
-            for (int part = 0; part <= 10; part++) {
-                const double x1 = attribute(c, "x1"), x2 = attribute(c, "x2");
-                const double y1 = attribute(c, "y1"), y2 = attribute(c, "y2");
-                const double x = x1 + (x2 - x1) * part / 10;
-                const double y = y1 + (y2 - y1) * part / 10;
-                must(!inside(&box[k], x, y), "strap %d: line in \"%s\"", i,
-                     box[k].text);
-            }
+            for (int part = 0; part <= 10; part++)
+                must(!inside(&box[k], x1 + (x2 - x1) * part / 10,
+                             y1 + (y2 - y1) * part / 10),
+                     "strap %d: line in \"%s\"", i, box[k].text);
+    }
 }
 
 static void check_sheet(int i, const char *svg, const sw_strap_drawing_in *how)
