@@ -50,12 +50,15 @@ C_TESTS = \
 	tests/sheet/test_svg \
 	tests/sheet/test_lettering \
 	tests/sheet/test_strap_drawing \
+	tests/sheet/test_label \
+	tests/sheet/test_tilt_plot \
 	tests/clamp/test_seat \
 	tests/clamp/test_strap \
 	tests/clamp/test_ask \
 	tests/clamp/test_matters \
 	tests/clamp/test_weakest \
 	tests/clamp/test_turn \
+	tests/clamp/test_remark \
 	tests/clamp/test_strap_spread \
 	tests/clamp/test_strap_window
 
@@ -244,6 +247,16 @@ tests_sheet_test_lettering_CPPFLAGS = \
 	$(TEST_CPPFLAGS) -I$(top_srcdir)/lib -DSW_BUILD \
 	-DSW__VERSION='""' -DSW__TABLES_VERSION='""'
 tests_sheet_test_lettering_LDADD = $(CHECK_LIBS)
+tests_sheet_test_label_SOURCES = tests/sheet/test_label.c \
+	lib/sheet/label.c lib/base/utf8.c
+tests_sheet_test_label_CPPFLAGS = $(TEST_CPPFLAGS) -I$(top_srcdir)/lib
+tests_sheet_test_label_LDADD = $(CHECK_LIBS)
+tests_sheet_test_tilt_plot_SOURCES = tests/sheet/test_tilt_plot.c
+tests_sheet_test_tilt_plot_CPPFLAGS = $(TEST_CPPFLAGS)
+tests_sheet_test_tilt_plot_LDADD = $(TEST_LIBS)
+tests_clamp_test_remark_SOURCES = tests/clamp/test_remark.c
+tests_clamp_test_remark_CPPFLAGS = $(TEST_CPPFLAGS)
+tests_clamp_test_remark_LDADD = $(TEST_LIBS)
 tests_clamp_test_seat_SOURCES = tests/clamp/test_seat.c lib/clamp/seat.c
 tests_clamp_test_seat_CPPFLAGS = $(TEST_CPPFLAGS) -I$(top_srcdir)/lib
 tests_clamp_test_seat_LDADD = $(CHECK_LIBS)
@@ -270,6 +283,7 @@ EXTRA_DIST += \
 	tests/fastener/pairs_sets.h \
 	tests/clamp/strap_question.h \
 	tests/sheet/svg_read.h \
+	tests/sheet/read_svg.h \
 	tests/clamp/strap_spread_question.h \
 	tests/fastener/spread_question.h \
 	tests/exported-symbols.txt \

@@ -63,12 +63,14 @@ START_TEST(numbers)
     sw__svg_circle(&s, (sw__point){NAN, INFINITY}, 2.005, "");
     const sw__point p[3] = {{1, 2}, {3.999, 4}, {-5.5, 6}};
     sw__svg_polygon(&s, p, 3, "fill=\"none\"");
+    sw__svg_polyline(&s, p, 2, "fill=\"none\"");
     sw__svg_text_turned(&s, (sw__point){7.125, 8}, -90, "", "up");
     char *text = finished(&s);
     HOLDS(text, "<line x1=\"1.23\" y1=\"0\" x2=\"0\" y2=\"123456.79\" "
                 "stroke=\"#000\"/>");
     HOLDS(text, "<circle cx=\"0\" cy=\"0\" r=\"2.01\"/>");
     HOLDS(text, "<polygon points=\"1,2 4,4 -5.5,6\" fill=\"none\"/>");
+    HOLDS(text, "<polyline points=\"1,2 4,4\" fill=\"none\"/>");
     HOLDS(text, "<g transform=\"rotate(-90 7.13 8)\">\n<text x=\"7.13\" "
                 "y=\"8\" text-anchor=\"middle\">up</text>\n</g>");
     free(text);
@@ -115,6 +117,53 @@ START_TEST(scale)
 }
 END_TEST
 
+/* From -30 to 12.5 in steps of 10 with two divisions: marks at -30, -25 ..
+ * 10, numbers at -30 .. 10; a place of one's own for the values. */
+static double halfway_squared(double value, const void *with)
+{
+    const double low = *(const double *)with;
+    return (value - low) * (value - low) / ((12.5 - low) * (12.5 - low));
+}
+
+START_TEST(through_zero)
+{
+    const sw__frame f = {100, 100, 300, 185};
+    sw__rule r = {SW__EDGE_LEFT, -30, 12.5, 10, 2, 26, NULL, NULL, NULL};
+    sw__svg s;
+    sw__svg_start(&s, 400, 300, "t", "d");
+    sw__scale_rule(&s, &f, &r);
+    char *text = finished(&s);
+    ck_assert_int_eq(count(text, "<line"), 1 + 9);
+    ck_assert_int_eq(count(text, "<text"), 5);
+    /* zero: 30 of 42.5 up, that is 60 of 85 px; the marks twice as long as
+     * for 13 px */
+    HOLDS(text, "<line x1=\"100\" y1=\"125\" x2=\"78\" y2=\"125\"/>");
+    HOLDS(text, "<line x1=\"100\" y1=\"135\" x2=\"86\" y2=\"135\"/>");
+    HOLDS(text, "y=\"134\" text-anchor=\"end\">0</text>");
+    HOLDS(text, ">-30</text>");
+    free(text);
+    sw__svg_start(&s, 400, 300, "t", "d");
+    sw__scale_grid(&s, &f, &r); /* not at the low end */
+    text = finished(&s);
+    ck_assert_int_eq(count(text, "<line"), 4);
+    HOLDS(text, "<line x1=\"100\" y1=\"125\" x2=\"300\" y2=\"125\"/>");
+    free(text);
+    ck_assert(sw__scale_room(&r) > 2 * 15 + 26);
+    r.share = halfway_squared;
+    r.with = &r.low;
+    sw__svg_start(&s, 400, 300, "t", "d");
+    sw__scale_rule(&s, &f, &r);
+    text = finished(&s);
+    /* 185 - 85 (30/42.5)^2 */
+    HOLDS(text, "<line x1=\"100\" y1=\"142.65\" x2=\"78\" y2=\"142.65\"/>");
+    free(text);
+    static const int divisions[][2] = {{60, 10}, {25, 5}, {10, 2}, {5, 1}};
+    for (int i = 0; i < 4; i++)
+        ck_assert_int_eq(sw__scale_divisions(divisions[i][0], 13),
+                         divisions[i][1]);
+}
+END_TEST
+
 START_TEST(nothing)
 {
     ck_assert_ptr_null(sw_drawing_svg(NULL));
@@ -124,5 +173,6 @@ END_TEST
 
 int main(void)
 {
-    return RUN_TESTS("svg", escaped, numbers, steps, scale, nothing);
+    return RUN_TESTS("svg", escaped, numbers, steps, scale, through_zero,
+                     nothing);
 }
