@@ -139,9 +139,11 @@ static double beside_curve(const sw__sheet *p, int graph, int seat, int from,
             const double gap = gaps[k / 2] * p->T;
             const double y = k % 2 ? bottom + gap : top - gap - w->height;
             const sw__box b = {x - half, y, x + half, y + w->height};
-            const double harm = sw__label_harm(&p->labels, &b) +
-                                far * (gaps[k / 2] - gaps[0]) +
-                                aside * fabs(x - middle) / p->T;
+            const double off = far * (gaps[k / 2] - gaps[0]) +
+                               aside * fabs(x - middle) / p->T;
+            if (off >= least) /* and the harm comes on top */
+                continue;
+            const double harm = off + sw__label_harm(&p->labels, &b);
             if (harm < least) {
                 least = harm;
                 *best = b;

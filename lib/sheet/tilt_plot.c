@@ -82,7 +82,7 @@ static void disc(sw__sheet *p, sw__point c, int seat)
     static const char *const open[SW__TILT_SEATS] = {
         "fill=\"#fff\" stroke=\"" SW__FLAT_INK "\"",
         "fill=\"#fff\" stroke=\"" SW__DISHED_INK "\""};
-    sw__svg_circle(&p->svg, c, (seat == p->t->own ? 0.34 : 0.5) * p->T,
+    sw__svg_circle(&p->svg, c, (seat == p->t->own ? 0.4 : 0.52) * p->T,
                    seat == p->t->own ? filled[seat] : open[seat]);
 }
 

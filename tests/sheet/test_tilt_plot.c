@@ -30,7 +30,8 @@ typedef struct {
     sw_drawing *made;
     drawing d;
     scale y[2], tilt, heel;
-    double parting; /* between the graphs */
+    double parting;  /* between the graphs */
+    double heel_row; /* its numbers */
 } plot;
 
 static void note(scale *s, double value, double at)
@@ -76,6 +77,7 @@ static plot read_plot(sw_drawing *made)
             row += v < before;
             before = v;
             note(row ? &p.heel : &p.tilt, v, e->x);
+            p.heel_row = e->y;
         }
     }
     ck_assert_int_ge(p.y[PULL].count, 2);
@@ -349,6 +351,15 @@ START_TEST(range)
                 low = fmin(low, read_at(&p.tilt, p.d.at[k].x));
                 high = fmax(high, read_at(&p.tilt, p.d.at[k].x2));
             }
+        for (int k = 0; k < p.d.count; k++) { /* span 90 mm */
+            const element *e = &p.d.at[k];
+            if (strcmp(e->name, "text") == 0 && e->y == p.heel_row &&
+                strcmp(e->class_of, "axis") == 0) {
+                const double heel = sw_number(e->text, "heel", NULL).value;
+                near(read_at(&p.tilt, e->x), atan(heel / 90) / TO_RAD, 2e-3,
+                     0);
+            }
+        }
         /* left and right edges have marks outside: a degree at most */
         ck_assert(low <= row[i][1] + 1e-3 && low > row[i][1] - 1);
         ck_assert(high >= row[i][2] - 1e-3 && high < row[i][2] + 1);
