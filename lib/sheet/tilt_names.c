@@ -139,8 +139,8 @@ static double beside_curve(const sw__sheet *p, int graph, int seat, int from,
             const double gap = gaps[k / 2] * p->T;
             const double y = k % 2 ? bottom + gap : top - gap - w->height;
             const sw__box b = {x - half, y, x + half, y + w->height};
-            const double off = far * (gaps[k / 2] - gaps[0]) +
-                               aside * fabs(x - middle) / p->T;
+            const double off =
+                far * (gaps[k / 2] - gaps[0]) + aside * fabs(x - middle) / p->T;
             if (off >= least) /* and the harm comes on top */
                 continue;
             const double harm = off + sw__label_harm(&p->labels, &b);
@@ -170,29 +170,54 @@ static void name_curves(sw__sheet *p, int graph)
     }
 }
 
-/* Names the longest stretch of a kind, and the others where there is room. */
-static void name_stretch(sw__sheet *p, int graph, int seat,
-                         sw__point_test passes, const char *text,
-                         const char *class_look)
+/* The longest stretch of a kind; 0 where it is too short for a name. */
+static int longest(const sw__sheet *p, int seat, sw__point_test passes,
+                   int *first, int *last)
 {
-    const words w = measure(p, text);
-    int first = 0, last = 0;
-    sw__box b;
+    *first = *last = 0;
     for (int from = 0, end; sw__sheet_stretch(p->t, seat, passes, &from, &end);
          from = end)
-        if (end - from > last - first) {
-            first = from;
-            last = end;
+        if (end - from > *last - *first) {
+            *first = from;
+            *last = end;
         }
-    sw__sheet_group(p, class_look, "font-size", 0.92 * p->T);
-    if (last - first >= 2 &&
-        isfinite(beside_curve(p, graph, seat, first, last, &w, &b)))
-        write_words(p, &w, &b, ink_of[seat]);
-    for (int from = 0, end; sw__sheet_stretch(p->t, seat, passes, &from, &end);
-         from = end)
+    return *last - *first >= 2;
+}
+
+/* What is said of stretches of a curve. */
+typedef struct {
+    int seat;
+    sw__point_test passes;
+    const char *text, *class_look;
+} stretch_name;
+
+static void name_longest(sw__sheet *p, int graph, const stretch_name *n)
+{
+    const words w = measure(p, n->text);
+    int first, last;
+    sw__box b;
+    if (!longest(p, n->seat, n->passes, &first, &last) ||
+        isinf(beside_curve(p, graph, n->seat, first, last, &w, &b)))
+        return;
+    sw__sheet_group(p, n->class_look, "font-size", 0.92 * p->T);
+    write_words(p, &w, &b, ink_of[n->seat]);
+    sw__svg_group_end(&p->svg);
+}
+
+/* The other stretches, where there is room. */
+static void name_others(sw__sheet *p, int graph, const stretch_name *n)
+{
+    const words w = measure(p, n->text);
+    int first, last;
+    sw__box b;
+    if (!longest(p, n->seat, n->passes, &first, &last))
+        return;
+    sw__sheet_group(p, n->class_look, "font-size", 0.92 * p->T);
+    for (int from = 0, end;
+         sw__sheet_stretch(p->t, n->seat, n->passes, &from, &end); from = end)
         if (from != first && end - from >= 2 &&
-            beside_curve(p, graph, seat, from, end, &w, &b) < 2 * p->T)
-            write_words(p, &w, &b, ink_of[seat]);
+            beside_curve(p, graph, n->seat, from, end, &w, &b) < 2 * p->T)
+            write_words(p, &w, &b, ink_of[n->seat]);
     sw__svg_group_end(&p->svg);
 }
 
@@ -228,16 +253,18 @@ static void name_side(sw__sheet *p, int graph, int under, const char *text)
 void sw__sheet_names(sw__sheet *p, int graph)
 {
     const int narrow = p->W < 45 * p->T;
-    const char *past =
-        narrow ? "past what the\npair takes up" : "past what the pair takes up";
+    const stretch_name stretches[] = {
+        {SW__TILT_FLAT, sw__is_sliding, "toe slides", "class=\"slides\""},
+        {SW__TILT_DISHED, sw__is_sliding, "toe slides", "class=\"slides\""},
+        {SW__TILT_DISHED, sw__is_past,
+         narrow ? "past what the\npair takes up"
+                : "past what the pair takes up",
+         "class=\"dished\""}};
+    const int kinds =
+        graph == SW__PULL ? (int)(sizeof stretches / sizeof stretches[0]) : 0;
     start_labels(p, graph);
-    if (graph == SW__PULL) { /* those with the least choice first */
-        for (int seat = 0; seat < SW__TILT_SEATS; seat++)
-            name_stretch(p, graph, seat, sw__is_sliding, "toe slides",
-                         "class=\"slides\"");
-        name_stretch(p, graph, SW__TILT_DISHED, sw__is_past, past,
-                     "class=\"dished\"");
-    }
+    for (int i = 0; i < kinds; i++)
+        name_longest(p, graph, &stretches[i]);
     name_curves(p, graph);
     sw__sheet_group(p, "class=\"caption\" font-style=\"italic\"", "font-size",
                     0.92 * p->T);
@@ -246,4 +273,6 @@ void sw__sheet_names(sw__sheet *p, int graph)
     name_side(p, graph, 1,
               graph == SW__PULL ? "pushed away" : "part gets less");
     sw__svg_group_end(&p->svg);
+    for (int i = 0; i < kinds; i++)
+        name_others(p, graph, &stretches[i]);
 }

@@ -118,7 +118,8 @@ static void here_words(sw__sheet *p, int graph)
         at += x > level ? more : -more;
         level_at -= x > level ? more : -more;
     }
-    at = fmin(fmax(at, half + 0.3 * T), p->W - half - 0.3 * T);
+    const sw__frame *f = &p->frame[graph]; /* units stand beside it */
+    at = fmin(fmax(at, f->left + half), f->right - half);
     sw__sheet_group(p, "class=\"here\" font-weight=\"bold\"", "font-size",
                     0.92 * T);
     sw__svg_text(&p->svg, (sw__point){at, base}, "middle", "", "this strap");

@@ -94,7 +94,10 @@ static void set_bottom(sw__sheet *p)
     *r = p->tilt;
     r->low = t->span_mm / unit * tan(SW__RAD(t->low_deg));
     r->high = t->span_mm / unit * tan(SW__RAD(t->high_deg));
-    r->step = sw__scale_step(r->high - r->low, (int)(width / (3.6 * p->T)));
+    const double numeral = unit > 1 ? 3.6 : 2.9; /* -0.35 or -100 */
+    r->step = sw__scale_step(r->high - r->low, (int)(width / (numeral * p->T)));
+    while (r->step > fmax(r->high, -r->low)) /* zero alone says nothing */
+        r->step /= 2;
     r->divisions =
         sw__scale_divisions(width * r->step / (r->high - r->low), p->T);
     r->share = share_of_heel;
