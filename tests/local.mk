@@ -271,6 +271,14 @@ bench: strapwise$(EXEEXT) tests/bench/trials$(EXEEXT)
 	  PYTHON='$(PYTHON)' $(SHELL) $(top_srcdir)/tests/bench/run.sh
 .PHONY: bench
 
+# The teaching page in a browser; no part of make check: it fetches what it
+# needs.
+check-page: strapwise$(EXEEXT)
+	srcdir='$(abs_top_srcdir)' builddir='$(abs_top_builddir)' \
+	  STRAPWISE='$(abs_top_builddir)/strapwise$(EXEEXT)' \
+	  $(SHELL) $(top_srcdir)/tests/page/run.sh
+.PHONY: check-page
+
 EXTRA_DIST += \
 	tests/common.h \
 	tests/gsl_handler.h \
@@ -299,8 +307,8 @@ EXTRA_DIST += \
 # Folders of data are taken whole, from the source tree alone: in EXTRA_DIST
 # they would bring along what the tests left in the build tree.
 TEST_FOLDERS = \
-	tests/bad-tables tests/bench tests/cases tests/cli tests/fuzz tests/python \
-	tests/reference tests/values
+	tests/bad-tables tests/bench tests/cases tests/cli tests/fuzz tests/page \
+	tests/python tests/reference tests/values
 
 dist-hook: $(DIST_PAGE)
 	for folder in $(TEST_FOLDERS); do \
