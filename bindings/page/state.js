@@ -28,7 +28,20 @@ function readLink() {
     } else if (name in choices.settings && value.length < 100)
       state[name] = value;
     else unknown.push(name.slice(0, 40));
+  numbersOf(state);
   return unknown;
+}
+
+/* A link is text; what is reckoned with here has to be a number. One with a
+ * unit is read by the library; one that is none is refused by it later. */
+function numbersOf(values) {
+  for (const [name, value] of Object.entries(values)) {
+    if (typeof value !== "string" || !("min" in choices.settings[name])) continue;
+    const plain = /^[-+]?[\d.]+(e[-+]?\d+)?$/i.test(value) ? Number(value) : NaN;
+    const answer = Number.isFinite(plain) ? null : ask({ ...first, [name]: value });
+    if (!answer) values[name] = plain;
+    else if (!answer.error && answer.used[name] !== null) values[name] = answer.used[name];
+  }
 }
 
 let linkTimer = 0;
