@@ -1,0 +1,64 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// Reading: what stands in the page's drawings, table and controls, as one would
+// read it off the screen.
+
+// From tail to tip of an arrow, px: {x, y}, y downward; null: no such arrow. The
+// tip is the one corner at its end, a tail has two.
+export function arrow(page, view, name) {
+  return page.evaluate(([in_view, of_class]) => {
+    const group = document.querySelector(`#${in_view} g.${of_class}`);
+    const shape = group && group.querySelector("polygon, line");
+    if (!shape) return null;
+    const corners = shape.points ? [...shape.points] : ["1", "2"].map((end) =>
+      ({ x: shape["x" + end].baseVal.value, y: shape["y" + end].baseVal.value }));
+    const all = { x: corners.map((c) => c.x), y: corners.map((c) => c.y) };
+    const size = (axis) => Math.max(...all[axis]) - Math.min(...all[axis]);
+    const axis = size("x") > size("y") ? "x" : "y";
+    const at = (end) => all[axis].filter((v) => Math.abs(v - end) < 0.02).length;
+    const low = Math.min(...all[axis]), high = Math.max(...all[axis]);
+    const forward = shape.points ? at(high) < at(low) : all[axis][1] > all[axis][0];
+    const length = (forward ? 1 : -1) * (high - low);
+    return axis === "x" ? { x: length, y: 0 } : { x: 0, y: length };
+  }, [view, name]);
+}
+
+// Where a level's bubble stands in its glass: 0 middle, left -, as a part of the
+// glass; one number for each glass drawn.
+export function bubbles(page) {
+  return page.evaluate(() => [...document.querySelectorAll("#side g.level")]
+    .map((level) => [...level.querySelectorAll("polygon, ellipse, circle, rect, path")]
+      .map((shape) => shape.getBBox()).sort((a, b) => b.width - a.width))
+    .filter((boxes) => boxes.length >= 2)
+    .map(([glass, bubble]) =>
+      (bubble.x + bubble.width / 2 - glass.x - glass.width / 2) / glass.width));
+}
+
+// A number of the table in SI, newton where it is a force.
+export async function number(page, key) {
+  const text = await page.textContent(`#rows [data-key=${key}][data-system=si]`);
+  const [, value, unit] = /^(-?[0-9.]+) (\S+)$/.exec(text) || [0, NaN, ""];
+  return Number(value) * (unit === "kN" ? 1000 : 1);
+}
+
+export const cells = (page) => page.evaluate(() =>
+  [...document.querySelectorAll("#rows [data-system]")].map((c) => c.textContent).join("|"));
+
+export const drawn = (page) => page.evaluate(() =>
+  ["side", "plan", "plot"].map((id) => document.getElementById(id).innerHTML).join("\n"));
+
+export const slide = (page, id) => page.$eval("#slide-" + id, (range) => ({
+  value: Number(range.value), min: Number(range.min), max: Number(range.max),
+  step: Number(range.step), said: range.getAttribute("aria-valuetext"),
+  box: document.getElementById(range.id.replace("slide", "box")).value }));
+
+// The place on the screen of a part of a slider's way, 0 left, 1 right; scrolled
+// to the end of the window, as the drawing stays at its top on a phone.
+export async function placeOn(page, id, part) {
+  const range = page.locator("#slide-" + id);
+  await range.evaluate((element) => element.scrollIntoView({ block: "end" }));
+  const box = await range.boundingBox();
+  return { x: box.x + 9 + part * (box.width - 18), y: box.y + box.height / 2 };
+}
+
+export const partOf = (s) => (s.value - s.min) / (s.max - s.min);
