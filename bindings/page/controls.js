@@ -111,6 +111,7 @@ function typed(slide, box) {
     return;
   }
   tell("");
+  box.removeAttribute("aria-invalid");
   change(values);
 }
 
