@@ -17,15 +17,22 @@ function linkText() {
   return words.toString();
 }
 
+/* Whether a look is one that its control offers. */
+function isLook(look, value) {
+  const offered = { vial: VIALS.map(([text]) => text),
+    show: ["si first", "us first"], shade: ["", "light", "dark"] };
+  return Object.hasOwn(looks, look) && offered[look].includes(value);
+}
+
 /* What a link says, over what the page opens with; unknown names are told. */
 function readLink() {
   const unknown = [];
   state = { ...first };
   for (const [name, value] of new URLSearchParams(location.hash.slice(1)))
     if (name.startsWith("look_")) {
-      const look = name.slice(5);
-      if (look in looks) looks[look] = value;
-    } else if (name in choices.settings && value.length < 100)
+      if (isLook(name.slice(5), value)) looks[name.slice(5)] = value;
+      else unknown.push(name.slice(0, 40));
+    } else if (Object.hasOwn(choices.settings, name) && value.length < 100)
       state[name] = value;
     else unknown.push(name.slice(0, 40));
   numbersOf(state);
