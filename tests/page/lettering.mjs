@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// Lettering: whether the texts of the drawings can be read where they stand.
+
+// In the page: what is wrong with the texts of the three drawings, and the
+// smallest letters on the screen, px.
+export function look() {
+  const faults = [];
+  let smallest = Infinity, texts = 0;
+  for (const id of ["side", "plan", "plot"]) {
+    const svg = document.querySelector(`#${id} svg`);
+    const sheet = svg.getBoundingClientRect();
+    const scale = svg.getScreenCTM().a;
+    const all = [...svg.querySelectorAll("text")].filter((text) => text.textContent.trim())
+      .map((text) => ({ box: text.getBoundingClientRect(), says: text.textContent,
+        px: parseFloat(getComputedStyle(text).fontSize) * scale }));
+    texts += all.length;
+    const TOLERANCE = 1;
+    const inside = ({ box }) => box.left >= sheet.left - TOLERANCE && box.top >= sheet.top - TOLERANCE &&
+      box.right <= sheet.right + TOLERANCE && box.bottom <= sheet.bottom + TOLERANCE;
+    const overlap = (a, b) =>
+      Math.min(a.right, b.right) - Math.max(a.left, b.left) > TOLERANCE &&
+      Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top) > TOLERANCE;
+    all.forEach((a, i) => {
+      smallest = Math.min(smallest, a.px);
+      if (!inside(a)) faults.push(`${id}: "${a.says}" leaves the drawing`);
+      for (const b of all.slice(i + 1))
+        if (overlap(a.box, b.box)) faults.push(`${id}: "${a.says}" on "${b.says}"`);
+    });
+  }
+  return { faults, smallest, texts };
+}
+
+// In the page: the drawings are given this width, whatever the window.
+export function widen(px) {
+  const style = document.createElement("style");
+  style.textContent = `.drawing { width: ${px}px !important; }`;
+  document.head.append(style);
+}
