@@ -83,8 +83,9 @@ const LESSONS = [
   },
 ];
 
-function answerTable(found) {
-  return make("div", { class: "scroll" }, make("table", {},
+function answerTable(found, name) {
+  return make("div", { class: "scroll", tabindex: 0, role: "region",
+    "aria-label": name }, make("table", {},
     make("thead", {}, make("tr", {}, ...found.head.map((text) =>
       make("th", { scope: "col", text })))),
     make("tbody", {}, ...found.rows.map((row) => make("tr", {}, ...row.map(
@@ -94,13 +95,14 @@ function answerTable(found) {
 function fillLesson(lesson) {
   if (!lesson.box.open) return;
   const found = lesson.answer();
-  lesson.place.replaceChildren(make("p", { text: found.text }), answerTable(found));
+  lesson.place.replaceChildren(make("p", { text: found.text }),
+    answerTable(found, "Answer: " + lesson.title));
 }
 
 function makeLessons() {
   LESSONS.forEach((lesson, i) => {
     const button = make("button", { type: "button", text: "set it up",
-      "aria-label": "set up experiment " + (i + 1) });
+      "aria-label": "set it up, experiment " + (i + 1) });
     button.addEventListener("click", () => {
       state = lesson.set();
       change({});
