@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// Lettering: whether the texts of the drawings can be read where they stand.
+// Lettering: whether the texts of the drawings can be read where they stand. A
+// text's box is that of its font, which is taller than its letters by an eighth
+// of their size above and below at least; it is taken without those.
 
 // In the page: what is wrong with the texts of the three drawings, and the
 // smallest letters on the screen, px.
@@ -11,9 +13,15 @@ export function look() {
     const svg = document.querySelector(`#${id} svg`);
     const sheet = svg.getBoundingClientRect();
     const scale = svg.getScreenCTM().a;
+    const letters = (text, px) => {
+      const { left, right, top, bottom, width, height } = text.getBoundingClientRect();
+      const turned = height > width && text.textContent.length > 2;
+      return turned ? { left: left + px / 8, right: right - px / 8, top, bottom }
+        : { left, right, top: top + px / 8, bottom: bottom - px / 8 };
+    };
     const all = [...svg.querySelectorAll("text")].filter((text) => text.textContent.trim())
-      .map((text) => ({ box: text.getBoundingClientRect(), says: text.textContent,
-        px: parseFloat(getComputedStyle(text).fontSize) * scale }));
+      .map((text) => [text, parseFloat(getComputedStyle(text).fontSize) * scale])
+      .map(([text, px]) => ({ px, says: text.textContent, box: letters(text, px) }));
     texts += all.length;
     const TOLERANCE = 1;
     const inside = ({ box }) => box.left >= sheet.left - TOLERANCE && box.top >= sheet.top - TOLERANCE &&

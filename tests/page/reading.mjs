@@ -52,11 +52,18 @@ export const slide = (page, id) => page.$eval("#slide-" + id, (range) => ({
   step: Number(range.step), said: range.getAttribute("aria-valuetext"),
   box: document.getElementById(range.id.replace("slide", "box")).value }));
 
-// The place on the screen of a part of a slider's way, 0 left, 1 right; scrolled
-// to the end of the window, as the drawing stays at its top on a phone.
+// The place on the screen of a part of a slider's way, 0 left, 1 right. It is
+// scrolled to where nothing that stays on the screen lies over it.
 export async function placeOn(page, id, part) {
   const range = page.locator("#slide-" + id);
-  await range.evaluate((element) => element.scrollIntoView({ block: "end" }));
+  for (const block of ["center", "end", "start"]) {
+    const bare = await range.evaluate((element, to) => {
+      element.scrollIntoView({ block: to });
+      const box = element.getBoundingClientRect();
+      return document.elementFromPoint(box.x + box.width / 2, box.y + box.height / 2) === element;
+    }, block);
+    if (bare) break;
+  }
   const box = await range.boundingBox();
   return { x: box.x + 9 + part * (box.width - 18), y: box.y + box.height / 2 };
 }
