@@ -75,3 +75,18 @@ if command -v bc >/dev/null; then
 else
     echo "no bc: one torque left out"
 fi
+
+# shellcheck source=../page/needs.sh
+. "$srcdir/tests/page/needs.sh"
+if page_needs "$tmp"; then
+    node "$srcdir/tests/bench/page.mjs" >"$tmp/page" || exit 1
+    while IFS='|' read -r of which ours theirs; do
+        case $of in
+        whole) name="slider to frame, $which" goal='' ;;
+        work) name="its own work, $which" goal='0.0160 s at most' ;;
+        esac
+        row "$name" "$ours" "a page with a bare slider" "$theirs" "$goal"
+    done <"$tmp/page"
+else
+    echo "$why: slider to drawn frame left out"
+fi
