@@ -10,8 +10,11 @@
 
 #define HALO "stroke=\"#fff\" stroke-width=\"3\" paint-order=\"stroke\""
 
-static const char *const ink_of[SW__TILT_SEATS] = {
-    "fill=\"" SW__FLAT_INK "\" " HALO, "fill=\"" SW__DISHED_INK "\" " HALO};
+static const char *ink_of(int seat)
+{
+    return seat == SW__TILT_FLAT ? "fill=\"" SW__FLAT_INK "\" " HALO
+                                 : "fill=\"" SW__DISHED_INK "\" " HALO;
+}
 
 static void start_labels(sw__sheet *p, int graph)
 {
@@ -165,7 +168,7 @@ static void name_curves(sw__sheet *p, int graph)
         sw__sheet_group(
             p, seat == SW__TILT_FLAT ? "class=\"flat\"" : "class=\"dished\"",
             "font-size", 0.92 * p->T);
-        write_words(p, &w, &b, ink_of[seat]);
+        write_words(p, &w, &b, ink_of(seat));
         sw__svg_group_end(&p->svg);
     }
 }
@@ -200,7 +203,7 @@ static void name_longest(sw__sheet *p, int graph, const stretch_name *n)
         isinf(beside_curve(p, graph, n->seat, first, last, &w, &b)))
         return;
     sw__sheet_group(p, n->class_look, "font-size", 0.92 * p->T);
-    write_words(p, &w, &b, ink_of[n->seat]);
+    write_words(p, &w, &b, ink_of(n->seat));
     sw__svg_group_end(&p->svg);
 }
 
@@ -217,7 +220,7 @@ static void name_others(sw__sheet *p, int graph, const stretch_name *n)
          sw__sheet_stretch(p->t, n->seat, n->passes, &from, &end); from = end)
         if (from != first && end - from >= 2 &&
             beside_curve(p, graph, n->seat, from, end, &w, &b) < 2 * p->T)
-            write_words(p, &w, &b, ink_of[n->seat]);
+            write_words(p, &w, &b, ink_of(n->seat));
     sw__svg_group_end(&p->svg);
 }
 

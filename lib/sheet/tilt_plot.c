@@ -22,9 +22,12 @@
 
 #include <string.h>
 
-static const char *const class_of[SW__TILT_SEATS] = {
-    "class=\"flat\" fill=\"none\" stroke=\"" SW__FLAT_INK "\"",
-    "class=\"dished\" fill=\"none\" stroke=\"" SW__DISHED_INK "\""};
+static const char *class_of(int seat)
+{
+    return seat == SW__TILT_FLAT
+               ? "class=\"flat\" fill=\"none\" stroke=\"" SW__FLAT_INK "\""
+               : "class=\"dished\" fill=\"none\" stroke=\"" SW__DISHED_INK "\"";
+}
 /* ---- curves ---- */
 
 static void stretches(sw__sheet *p, int graph, int seat, sw__point_test passes,
@@ -61,10 +64,10 @@ static void curves(sw__sheet *p, int graph)
             sw__svg_group_end(&p->svg);
         }
     }
-    sw__sheet_group(p, class_of[SW__TILT_FLAT], "stroke-width", 0.17 * p->T);
+    sw__sheet_group(p, class_of(SW__TILT_FLAT), "stroke-width", 0.17 * p->T);
     stretches(p, graph, SW__TILT_FLAT, sw__is_known, 0, "");
     sw__svg_group_end(&p->svg);
-    sw__sheet_group(p, class_of[SW__TILT_DISHED], "stroke-width", 0.17 * p->T);
+    sw__sheet_group(p, class_of(SW__TILT_DISHED), "stroke-width", 0.17 * p->T);
     sw__sheet_dashes(p, 0.7, 0.32, look, sizeof look);
     stretches(p, graph, SW__TILT_DISHED, sw__is_within, 0, look);
     sw__sheet_dashes(p, 0.14, 0.32, look, sizeof look);
@@ -76,14 +79,14 @@ static void curves(sw__sheet *p, int graph)
 
 static void disc(sw__sheet *p, sw__point c, int seat)
 {
-    static const char *const filled[SW__TILT_SEATS] = {
-        "fill=\"" SW__FLAT_INK "\" stroke=\"#fff\"",
-        "fill=\"" SW__DISHED_INK "\" stroke=\"#fff\""};
-    static const char *const open[SW__TILT_SEATS] = {
-        "fill=\"#fff\" stroke=\"" SW__FLAT_INK "\"",
-        "fill=\"#fff\" stroke=\"" SW__DISHED_INK "\""};
+    const char *filled = seat == SW__TILT_FLAT
+                             ? "fill=\"" SW__FLAT_INK "\" stroke=\"#fff\""
+                             : "fill=\"" SW__DISHED_INK "\" stroke=\"#fff\"";
+    const char *open = seat == SW__TILT_FLAT
+                           ? "fill=\"#fff\" stroke=\"" SW__FLAT_INK "\""
+                           : "fill=\"#fff\" stroke=\"" SW__DISHED_INK "\"";
     sw__svg_circle(&p->svg, c, (seat == p->t->own ? 0.4 : 0.52) * p->T,
-                   seat == p->t->own ? filled[seat] : open[seat]);
+                   seat == p->t->own ? filled : open);
 }
 
 static void here(sw__sheet *p, int graph)
@@ -175,7 +178,7 @@ static void sample(sw__sheet *p, int seat, sw__point at)
 {
     char look[80];
     const double y = at.y - 0.35 * p->T;
-    sw__sheet_group(p, class_of[seat], "stroke-width", 0.17 * p->T);
+    sw__sheet_group(p, class_of(seat), "stroke-width", 0.17 * p->T);
     sw__sheet_dashes(p, 0.7, 0.32, look, sizeof look);
     sw__svg_line(&p->svg, (sw__point){at.x, y},
                  (sw__point){at.x + 2.7 * p->T, y},
