@@ -100,6 +100,9 @@ void sw__say_stud(const sw__picture *p, char *text, size_t room)
     } else if (o->seat_state == SW_STATE_SWIVELLED) {
         sw__line_add(&line, "stud stays straight: the dished seat takes the "
                             "tilt up");
+    } else if (p->full.in.foot == SW_FOOT_ROCKING &&
+               fabs(o->stud_bending_Nm) < 0.005) { /* said as 0 */
+        sw__line_add(&line, "stud leans with the strap: its foot rocks");
     } else {
         sw__line_add(&line, "stud is bent: ");
         sw__add_said(&line, fabs(o->stud_bending_Nm), SW_KIND_TORQUE,

@@ -301,6 +301,13 @@ START_TEST(nut_leans)
                                                  : "stud stays straight"));
         free(svg);
     }
+    /* a foot that rocks lets it lean without bending */
+    sw_strap_in rocks = base_strap(3000, 3);
+    rocks.foot = SW_FOOT_ROCKING;
+    char *leaning = drawn("rocking", &rocks, NULL);
+    ck_assert(has_text(leaning, "its foot rocks"));
+    ck_assert(!has_text(leaning, "stud is bent"));
+    free(leaning);
     /* on its edge it leans less than the strap does */
     sw_strap_in in = base_strap(3000, 6);
     in.rim_radius_mm = 5;
