@@ -41,8 +41,20 @@ static int is_known(double value)
 /* Four digits are enough, and parts of a newton only where they are few. */
 static void rounded(sw__line *l, double value, const char *unit)
 {
-    digits(l, fabs(value) < 99.95 ? round(value * 10) / 10 : round(value), 4);
+    const double most = fabs(value);
+    digits(l,
+           most < 99.95    ? round(value * 10) / 10
+           : most < 9999.5 ? round(value)
+                           : value, /* rounded once is enough */
+           4);
     sw__line_add(l, unit);
+}
+
+/* Per cent, two digits; below a hundredth of one is nothing. */
+static void percent(sw__line *l, double ratio)
+{
+    digits(l, round(1e4 * ratio) / 100, fabs(ratio) < 1 ? 2 : 3);
+    sw__line_add(l, " %");
 }
 
 static void force(sw__line *l, int us, double N)
@@ -200,8 +212,7 @@ static size_t say(double low, double high, int kind, int show, char *text,
     if (!is_known(low) || !is_known(high)) {
         sw__line_add(&l, "-");
     } else if (kind == SW_KIND_RATIO) {
-        digits(&l, 100 * low, fabs(low) < 1 ? 2 : 3);
-        sw__line_add(&l, " %");
+        percent(&l, low);
     } else if (kind == SW_KIND_ANGLE) {
         fixed(&l, low, fabs(low) > 0 && fabs(low) < 0.05 ? 3 : 2);
         sw__line_add(&l, " deg");

@@ -17,9 +17,11 @@ void sw__arrow(sw__svg *s, sw__point tail, sw__point head, double size,
         return;
     const double ux = (head.x - tail.x) / length;
     const double uy = (head.y - tail.y) / length;
+    /* a short one is still longer than wide */
+    const double shown = fmin(size, 0.8 * length);
     const double tip = fmin(size, 0.7 * length);
-    const double w = HALF_HEAD * fmin(size, length);
-    const double h = HALF_SHAFT * fmin(size, length);
+    const double w = HALF_HEAD * shown;
+    const double h = HALF_SHAFT * shown;
     const sw__point neck = {head.x - tip * ux, head.y - tip * uy};
     const sw__point p[7] = {head,
                             {neck.x - w * uy, neck.y + w * ux},

@@ -52,6 +52,12 @@ START_TEST(by_hand)
     ck_assert_str_eq(said(100, SW_KIND_PRESSURE, SW_SHOW_SI_FIRST),
                      "100 MPa (14.5 ksi)");
     ck_assert_str_eq(said(0.43, SW_KIND_RATIO, SW_SHOW_US), "43 %");
+    ck_assert_str_eq(said(2e-16, SW_KIND_RATIO, SW_SHOW_SI), "0 %");
+    ck_assert_str_eq(said(0.00123, SW_KIND_RATIO, SW_SHOW_SI), "0.12 %");
+    ck_assert_str_eq(said(-1.364, SW_KIND_RATIO, SW_SHOW_SI), "-136 %");
+    /* 13645.01 lbf: rounded once, not to 13645 and then down */
+    ck_assert_str_eq(said(13645.01 * LBF, SW_KIND_FORCE, SW_SHOW_US),
+                     "13650 lbf");
     ck_assert_str_eq(said(0.638, SW_KIND_ANGLE, SW_SHOW_SI), "0.64 deg");
     ck_assert_str_eq(both(7710, 8064, SW_KIND_FORCE, SW_SHOW_SI_FIRST),
                      "7710 .. 8064 N (1733 .. 1813 lbf)");
