@@ -63,14 +63,14 @@ START_TEST(numbers)
     sw__svg_circle(&s, (sw__point){NAN, INFINITY}, 2.005, "");
     const sw__point p[3] = {{1, 2}, {3.999, 4}, {-5.5, 6}};
     sw__svg_polygon(&s, p, 3, "fill=\"none\"");
-    sw__svg_polyline(&s, p, 2, "fill=\"none\"");
+    sw__svg_polyline(&s, p, 2, "");
     sw__svg_text_turned(&s, (sw__point){7.125, 8}, -90, "", "up");
     char *text = finished(&s);
     HOLDS(text, "<line x1=\"1.23\" y1=\"0\" x2=\"0\" y2=\"123456.79\" "
                 "stroke=\"#000\"/>");
     HOLDS(text, "<circle cx=\"0\" cy=\"0\" r=\"2.01\"/>");
     HOLDS(text, "<polygon points=\"1,2 4,4 -5.5,6\" fill=\"none\"/>");
-    HOLDS(text, "<polyline points=\"1,2 4,4\" fill=\"none\"/>");
+    HOLDS(text, "<polyline fill=\"none\" points=\"1,2 4,4\"/>");
     HOLDS(text, "<g transform=\"rotate(-90 7.13 8)\">\n<text x=\"7.13\" "
                 "y=\"8\" text-anchor=\"middle\">up</text>\n</g>");
     free(text);
