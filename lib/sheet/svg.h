@@ -35,7 +35,7 @@ sw_drawing *sw__svg_finish(sw__svg *s, sw_error *err);
 void sw__svg_line(sw__svg *s, sw__point from, sw__point to, const char *look);
 void sw__svg_polygon(sw__svg *s, const sw__point *point, int points,
                      const char *look);
-/* The same, open; not filled unless the look says so. */
+/* The same, open and never filled. */
 void sw__svg_polyline(sw__svg *s, const sw__point *point, int points,
                       const char *look);
 void sw__svg_circle(sw__svg *s, sw__point centre, double radius,
