@@ -11,6 +11,7 @@
 #define STEEL                                                                  \
     "fill=\"#dfe4e8\" stroke=\"#1a1a1a\" stroke-width=\"1.2\" "                \
     "stroke-linejoin=\"round\""
+#define INK "stroke=\"#1a1a1a\" stroke-width=\"1.4\""
 #define HATCH "class=\"hatch\" stroke=\"#a9a9a9\" stroke-width=\"0.8\""
 
 static void box(sw__picture *p, double x1, double y1, double x2, double y2,
@@ -56,10 +57,10 @@ void sw__draw_table(sw__picture *p)
         sw__px(p, x + r, y - lip),    sw__px(p, x + t, y - lip),
         sw__px(p, x + t, y),          sw__px(p, right, y),
         sw__px(p, right, low),        sw__px(p, left, low)};
-    sw__svg_group(p->svg, "class=\"table\"");
-    sw__svg_polygon(p->svg, c, 12, "fill=\"#f0f0ee\"");
+    sw__svg_group(p->svg, "class=\"table\" fill=\"#f0f0ee\" " INK);
+    sw__svg_polygon(p->svg, c, 12, "stroke=\"none\"");
     hatch(p, c, 12, 0);
-    sw__svg_polyline(p->svg, c, 10, "stroke=\"#1a1a1a\" stroke-width=\"1.4\"");
+    sw__svg_polyline(p->svg, c, 10, "");
     sw__svg_group_end(p->svg);
     sw__svg_group(p->svg, "class=\"slot\"");
     draw_tnut(p, &s);
@@ -89,20 +90,18 @@ void sw__draw_part(sw__picture *p)
     int n = broken(c, p->part_end, top.y, low.y, 0.6 * p->em);
     c[n++] = low;
     c[n++] = top;
-    sw__svg_group(p->svg, "class=\"part\"");
-    sw__svg_polygon(p->svg, c, n, "fill=\"#f7eedb\"");
+    sw__svg_group(p->svg, "class=\"part\" fill=\"#f7eedb\" " INK);
+    sw__svg_polygon(p->svg, c, n, "stroke=\"none\"");
     hatch(p, c, n, 1);
     const sw__point edge[3] = {c[5], low, top};
-    sw__svg_polyline(p->svg, c, 6, "stroke=\"#1a1a1a\" stroke-width=\"0.8\"");
-    sw__svg_polyline(p->svg, edge, 3,
-                     "stroke=\"#1a1a1a\" stroke-width=\"1.4\"");
-    sw__svg_line(p->svg, top, c[0], "stroke=\"#1a1a1a\" stroke-width=\"1.4\"");
+    sw__svg_polyline(p->svg, c, 6, "stroke-width=\"0.8\"");
+    sw__svg_polyline(p->svg, edge, 3, "");
+    sw__svg_line(p->svg, top, c[0], "");
     sw__svg_group_end(p->svg);
     if (pad > 0) {
         const double to = fmax(p->strap_right, p->g.L + 0.3 * p->g.t);
-        sw__svg_group(p->svg, "class=\"pad\"");
-        box(p, p->part_edge, p->part_top, to, p->part_top + pad,
-            "fill=\"#cfc6b0\" stroke=\"#1a1a1a\" stroke-width=\"1.2\"");
+        sw__svg_group(p->svg, "class=\"pad\" fill=\"#cfc6b0\" " INK);
+        box(p, p->part_edge, p->part_top, to, p->part_top + pad, "");
         sw__svg_group_end(p->svg);
     }
 }

@@ -11,6 +11,8 @@
 #define STEEL                                                                  \
     "fill=\"#dfe4e8\" stroke=\"#1a1a1a\" stroke-width=\"1.2\" "                \
     "stroke-linejoin=\"round\""
+#define PART                                                                   \
+    "class=\"part\" fill=\"#f7eedb\" stroke=\"#1a1a1a\" stroke-width=\"1.4\""
 #define HIDDEN                                                                 \
     "fill=\"none\" stroke=\"#5b5b5b\" stroke-width=\"0.9\" "                   \
     "stroke-dasharray=\"4 3\""
@@ -51,10 +53,10 @@ static void draw_part(const plan *v)
                             {p->part_end, v->y + h},
                             {x, v->y + h},
                             {x, v->y - h}};
-    sw__svg_group(p->svg, "class=\"part\"");
-    sw__svg_polygon(p->svg, c, 8, "fill=\"#f7eedb\"");
-    sw__svg_polyline(p->svg, c, 6, "stroke=\"#1a1a1a\" stroke-width=\"0.8\"");
-    sw__svg_line(p->svg, c[6], c[7], "stroke=\"#1a1a1a\" stroke-width=\"1.4\"");
+    sw__svg_group(p->svg, PART);
+    sw__svg_polygon(p->svg, c, 8, "stroke=\"none\"");
+    sw__svg_polyline(p->svg, c, 6, "stroke-width=\"0.8\"");
+    sw__svg_line(p->svg, c[6], c[7], "");
     sw__svg_group_end(p->svg);
 }
 
@@ -138,7 +140,7 @@ static void draw_nut(const plan *v)
 /* An arrow that starts at the toe contact; right and down in px of a newton.
  */
 static void draw_force(const plan *v, double N, double right, double down,
-                       double size, const char *group, const char *look)
+                       double size, const char *look)
 {
     int cut;
     sw__picture *p = v->p;
@@ -148,11 +150,11 @@ static void draw_force(const plan *v, double N, double right, double down,
     const sw__point tail = at(v, p->g.L, 0);
     const double head_size = fmin(size * p->em, 0.5 * length);
     const sw__point head = {tail.x + length * right, tail.y + length * down};
-    sw__svg_group(p->svg, group);
-    sw__arrow(p->svg, tail, head, head_size, look);
+    sw__svg_group(p->svg, look);
+    sw__arrow(p->svg, tail, head, head_size, "");
     p->cut_short |= cut;
     if (cut)
-        sw__arrow_cut(p->svg, tail, head, head_size, look);
+        sw__arrow_cut(p->svg, tail, head, head_size, "");
     sw__svg_group_end(p->svg);
 }
 
@@ -167,15 +169,16 @@ static void draw_forces(const plan *v)
     const int drags = o->drag_N != 0;
     if (pulls && drags)
         draw_force(v, o->net_part_force_N, -cos(angle), sin(angle), 1.1,
-                   "class=\"net\"",
+                   "class=\"net\" "
                    "fill=\"#f2d9d5\" stroke=\"" SW__SIDEWAYS
                    "\" stroke-width=\"2.2\" stroke-linejoin=\"round\"");
     if (drags)
-        draw_force(v, o->drag_N, 0, down, 1.3, "class=\"nut-drag\"",
-                   FORCE "\"1.4\" stroke-dasharray=\"3 2\"");
+        draw_force(v, o->drag_N, 0, down, 1.3,
+                   "class=\"nut-drag\" " FORCE
+                   "\"1.4\" stroke-dasharray=\"3 2\"");
     if (pulls)
-        draw_force(v, o->side_pull_N, toward, 0, 1.3, "class=\"side-pull\"",
-                   FORCE "\"1.6\"");
+        draw_force(v, o->side_pull_N, toward, 0, 1.3,
+                   "class=\"side-pull\" " FORCE "\"1.6\"");
 }
 
 /* How far the arrows reach up or down from the middle, px. */
