@@ -33,6 +33,19 @@ for (const [width, height, colorScheme] of [[375, 800, "light"], [375, 800, "dar
     await page.close();
   });
 
+// In the page: what lies beyond the right edge of the window, where no box that
+// scrolls for itself has it. Asked for each, as what is cut off does not scroll.
+function beyond() {
+  const inside = (box) => box.right <= document.documentElement.clientWidth + 1;
+  return [...document.querySelectorAll("main *, header *")].filter((e) => !e.closest("svg"))
+    .filter((e) => e.checkVisibility() && !inside(e.getBoundingClientRect()))
+    .filter((e) => {
+      for (let up = e.parentElement; up; up = up.parentElement)
+        if (getComputedStyle(up).overflowX === "auto") return !inside(up.getBoundingClientRect());
+      return true;
+    }).map((e) => e.tagName + "." + (e.id || e.className)).slice(0, 4).join(" ");
+}
+
 await t.part("no scrolling sideways", async () => {
   for (const width of [320, 375, 768, 1000, 1400]) {
     const page = await open(t, browser, "", { viewport: { width, height: 800 } });
@@ -43,6 +56,7 @@ await t.part("no scrolling sideways", async () => {
       const wide = await page.evaluate(() => Math.max(document.documentElement.scrollWidth,
         document.body.scrollWidth));
       t.ok(wide <= width, "a window of", width, "px scrolls to", wide, show);
+      t.equal(await page.evaluate(beyond), "", "beyond a window of", width, "px,", show);
     }
     await page.close();
   }

@@ -45,6 +45,32 @@ function faults(cells, json) {
   }).filter(Boolean);
 }
 
+// Words that the label of a row must have for its number.
+const LABELS = {
+  torque_Nm: /torque/, preload_N: /tension/, toe_force_N: /toe force.*gets/,
+  toe_force_level_N: /toe force.*level/, toe_force_error_pct: /difference/,
+  heel_force_N: /heel force/, side_pull_N: /side pull.*toward the stud \+/,
+  side_load_on_strap_N: /stud on strap.*toward the toe \+/,
+  heel_side_N: /heel on strap.*toward the toe \+/, drag_N: /drag.*to the right/,
+  net_part_force_N: /both together/, toe_friction_use: /share.*friction/,
+  tilt_deg: /tilt, heel high \+/, stud_bending_Nm: /bending of the stud at the nut/,
+  foot_bending_Nm: /bending of the stud at its foot/, stud_stress_MPa: /stress in the stud/,
+  stud_yield_use: /share of the stud's yield/, strap_stress_MPa: /stress in the strap/,
+  strap_sag_mm: /sag/, nut_travel_mm: /way of the nut.*toward the toe \+/, top_mm: /highest/,
+};
+
+await t.part("labels", async () => {
+  const browser = await launch();
+  const page = await open(t, browser);
+  const rows = await page.$$eval("#rows tr", (all) => all.map((row) =>
+    [row.querySelector("th").textContent, row.querySelector("[data-key]").dataset.key]));
+  for (const [label, key] of rows)
+    t.ok(LABELS[key] && LABELS[key].test(label), "the row of", key, "is called", label);
+  t.equal(new Set(rows.map(([, key]) => key)).size, rows.length, "numbers in the table");
+  await page.close();
+  await browser.close();
+});
+
 await t.part("random straps", async () => {
   const c = chance(4711);
   const many = Array.from({ length: 200 }, () => controlled(c));

@@ -102,10 +102,14 @@ export function strapwise(list) {
   return new Promise((resolve, reject) => {
     execFile(env("STRAPWISE"), ["strap", ...list, "--json"],
       { maxBuffer: 1 << 24 }, (error, out, err) => {
-        if (!error) resolve({ json: JSON.parse(out) });
-        else if (typeof error.code === "number" && err.startsWith("strapwise strap: "))
-          resolve({ message: err.slice(17).trimEnd() });
-        else reject(new Error("strapwise " + list.join(" ") + ": " + error + err));
+        try {
+          if (!error) resolve({ json: JSON.parse(out) });
+          else if (typeof error.code === "number" && err.startsWith("strapwise strap: "))
+            resolve({ message: err.slice(17).trimEnd() });
+          else throw error;
+        } catch (fault) {
+          reject(new Error("strapwise strap " + list.join(" ") + ": " + fault + err));
+        }
       });
   });
 }

@@ -171,10 +171,13 @@ await t.part("experiments", async () => {
       t.equal(wrongCell(said[system] || text, key, system, json[key]), "", what, text + ":");
   };
   const span = opening.stud_to_toe_mm + opening.stud_to_heel_mm;
-  const half = await ask({ heel_height_mm: opening.part_height_mm, seat: "spherical",
-    stud_to_toe_mm: span / 2, stud_to_heel_mm: span / 2 });
-  same(tables[0][2][1], "toe_force_N", half, "experiment 1, half way, part gets");
-  same(tables[0][2][2], "heel_force_N", half, "experiment 1, half way, heel gets");
+  for (const [row, share] of [[0, 1 / 4], [3, 3 / 4]]) {
+    const toe = Math.round(2 * share * span) / 2;
+    const json = await ask({ heel_height_mm: opening.part_height_mm, seat: "spherical",
+      stud_to_toe_mm: toe, stud_to_heel_mm: span - toe });
+    same(tables[0][row][1], "toe_force_N", json, "experiment 1, " + toe + " mm, part gets");
+    same(tables[0][row][2], "heel_force_N", json, "experiment 1, " + toe + " mm, heel gets");
+  }
   for (const [row, tilt] of [[0, -2], [3, 1], [5, 3]]) {
     const json = await ask({ tilt_deg: tilt, seat: "flat" });
     same(tables[1][row][2], "toe_force_N", json, "experiment 2, " + tilt + " deg, part gets");
