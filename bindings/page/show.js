@@ -89,15 +89,17 @@ function showFine(answer) {
 /* A drawing is made for the width that it has: letters keep their size. */
 function drawingSettings() {
   const paper = matchMedia("print").matches;
+  const side = Math.max(300, byId("side").clientWidth);
   const root = getComputedStyle(document.documentElement);
   const letters = parseFloat(root.fontSize) * 0.82;
   return {
-    "draw.width_px": paper ? 400 : Math.max(300, byId("side").clientWidth),
-    "draw.text_px": paper ? 10.5 : Math.max(9, Math.round(letters)),
+    "draw.width_px": paper ? 380 : side,
+    "draw.text_px": paper ? 10.5 :
+      Math.min(Math.max(9, Math.round(letters)), side / 23),
     "draw.vial_mm_per_m": looks.vial,
     "draw.show": looks.show,
     "draw.sideways": 10,
-    "plot.width_px": paper ? 340 : Math.max(300, byId("plot").clientWidth),
+    "plot.width_px": paper ? 380 : Math.max(300, byId("plot").clientWidth),
   };
 }
 
