@@ -183,17 +183,20 @@ static int take(sw_drawing *drawing, page *text)
     return 1;
 }
 
+/* The strap where the page says how wide, and the plot likewise. */
 static int draw(settings *s, page *text, sw_error *err)
 {
-    if (!is_known(s->plot_px))
-        return 1;
-    s->drawing.views = SW_VIEW_SIDE;
-    if (!take(sw_strap_drawing(&s->strap, &s->drawing, err), &text[PAGE_SIDE]))
-        return 0;
-    s->drawing.views = SW_VIEW_PLAN;
-    return take(sw_strap_drawing(&s->strap, &s->drawing, err),
-                &text[PAGE_PLAN]) &&
-           take(sw_tilt_plot(&s->strap, s->plot_px, s->drawing.text_px,
+    const sw_strap_in *in = &s->strap;
+    if (is_known(s->drawing.width_px)) {
+        s->drawing.views = SW_VIEW_SIDE;
+        if (!take(sw_strap_drawing(in, &s->drawing, err), &text[PAGE_SIDE]))
+            return 0;
+        s->drawing.views = SW_VIEW_PLAN;
+        if (!take(sw_strap_drawing(in, &s->drawing, err), &text[PAGE_PLAN]))
+            return 0;
+    }
+    return !is_known(s->plot_px) ||
+           take(sw_tilt_plot(in, s->plot_px, s->drawing.text_px,
                              s->drawing.show, err),
                 &text[PAGE_PLOT]);
 }

@@ -10,7 +10,7 @@
 typedef struct {
     sw_strap_in strap;
     sw_strap_drawing_in drawing;
-    double plot_px; /* width of the plot; SW_UNSET: no pictures */
+    double plot_px; /* width of the plot; SW_UNSET: none */
 } settings;
 
 /* Reads lines. A name is a field of sw_strap_in, "draw." and a field of

@@ -87,20 +87,21 @@ function showFine(answer) {
 }
 
 /* A drawing is made for the width that it has: letters keep their size. */
-function drawingSettings() {
-  const paper = matchMedia("print").matches;
-  const side = Math.max(300, byId("side").clientWidth);
-  const root = getComputedStyle(document.documentElement);
-  const letters = parseFloat(root.fontSize) * 0.82;
-  return {
-    "draw.width_px": paper ? 380 : side,
-    "draw.text_px": paper ? 10.5 :
-      Math.min(Math.max(9, Math.round(letters)), side / 23),
-    "draw.vial_mm_per_m": looks.vial,
-    "draw.show": looks.show,
-    "draw.sideways": 10,
-    "plot.width_px": paper ? 380 : Math.max(300, byId("plot").clientWidth),
-  };
+function widthOf(id) {
+  return matchMedia("print").matches ? 380 : Math.max(300, byId(id).clientWidth);
+}
+
+function lettersFor(width) {
+  const root = parseFloat(getComputedStyle(document.documentElement).fontSize);
+  const wanted = matchMedia("print").matches ? 10.5 : Math.round(root * 0.82);
+  return Math.min(Math.max(9, wanted), width / 23);
+}
+
+function askDrawn() {
+  const width = widthOf("side");
+  return ask({ ...state, "draw.width_px": width, "draw.text_px": lettersFor(width),
+    "draw.vial_mm_per_m": looks.vial, "draw.show": looks.show,
+    "draw.sideways": 10 });
 }
 
 let waiting = 0;
@@ -108,22 +109,32 @@ function refresh() {
   if (!waiting) waiting = requestAnimationFrame(draw);
 }
 
+/* The plot asks for hundreds of straps: it follows when the strap is drawn. */
+let plotWaiting = 0;
+function drawPlot() {
+  plotWaiting = 0;
+  const width = widthOf("plot");
+  const answer = ask({ ...state, "plot.width_px": width,
+    "draw.text_px": lettersFor(width), "draw.show": looks.show });
+  if (!answer.error) byId("plot").innerHTML = answer.plot;
+}
+
 let shown = null;
 function draw() {
   waiting = 0;
-  const settings = { ...state, ...drawingSettings() };
-  const answer = ask(settings);
+  const answer = askDrawn();
   if (answer.error) {
     trouble(answer.error.message);
     return;
   }
   trouble("");
-  for (const name of ["side", "plan", "plot"])
-    byId(name).innerHTML = answer[name];
+  byId("side").innerHTML = answer.side;
+  byId("plan").innerHTML = answer.plan;
   showWords(answer);
   showNumbers(answer);
   showControls(answer);
   if (byId("fine").querySelector("details[open]")) showFine(answer);
   shown = answer;
   showLessons();
+  if (!plotWaiting) plotWaiting = setTimeout(drawPlot, 0);
 }

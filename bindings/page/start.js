@@ -23,7 +23,7 @@ async function start() {
   new ResizeObserver(refresh).observe(document.getElementById("views"));
   window.addEventListener("hashchange", () => { readLink(); refresh(); });
   /* On paper the drawings are made for its width, at once. */
-  matchMedia("print").addEventListener("change", draw);
+  matchMedia("print").addEventListener("change", () => { draw(); drawPlot(); });
   document.documentElement.dataset.ready = "yes";
 }
 
