@@ -83,6 +83,7 @@ TESTS += \
 	tests/cli/spread.sh \
 	tests/cli/weakest.sh \
 	tests/cli/page.sh \
+	tests/cli/picture.sh \
 	tests/cli/corpus.sh
 
 if HAVE_PYTHON
