@@ -30,7 +30,7 @@ const WORDS = [
   { field: "seat", label: "under the nut",
     words: { flat: "flat washer", spherical: "dished pair" } },
   { field: "restraint", label: "while the nut is turned, the strap is",
-    words: { held: "held by hand", shared: "left to itself", free: "free to swing" } },
+    words: { held: "held with a spanner", shared: "left to itself", free: "free to swing" } },
   { field: "nose", label: "toe",
     words: { flat: "flat", round: "round", ball: "ball" } },
   { field: "heel", label: "heel on a",
