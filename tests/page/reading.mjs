@@ -4,22 +4,24 @@
 // read it off the screen.
 
 // From tail to tip of an arrow, px: {x, y}, y downward; null: no such arrow. The
-// tip is the one corner at its end, a tail has two.
+// tip is the one corner at its end, the tail has two; across, there is one wing
+// at either end. So an arrow that is wider than long is read as well.
 export function arrow(page, view, name) {
   return page.evaluate(([in_view, of_class]) => {
     const group = document.querySelector(`#${in_view} g.${of_class}`);
     const shape = group && group.querySelector("polygon, line");
     if (!shape) return null;
-    const corners = shape.points ? [...shape.points] : ["1", "2"].map((end) =>
-      ({ x: shape["x" + end].baseVal.value, y: shape["y" + end].baseVal.value }));
-    const all = { x: corners.map((c) => c.x), y: corners.map((c) => c.y) };
-    const size = (axis) => Math.max(...all[axis]) - Math.min(...all[axis]);
-    const axis = size("x") > size("y") ? "x" : "y";
-    const at = (end) => all[axis].filter((v) => Math.abs(v - end) < 0.02).length;
-    const low = Math.min(...all[axis]), high = Math.max(...all[axis]);
-    const forward = shape.points ? at(high) < at(low) : all[axis][1] > all[axis][0];
-    const length = (forward ? 1 : -1) * (high - low);
-    return axis === "x" ? { x: length, y: 0 } : { x: 0, y: length };
+    if (!shape.points) return { x: shape.x2.baseVal.value - shape.x1.baseVal.value,
+      y: shape.y2.baseVal.value - shape.y1.baseVal.value };
+    for (const axis of ["x", "y"]) {
+      const all = [...shape.points].map((corner) => corner[axis]);
+      const low = Math.min(...all), high = Math.max(...all);
+      const at = (end) => all.filter((v) => Math.abs(v - end) < 0.02).length;
+      if (at(low) + at(high) !== 3) continue;
+      const length = at(high) === 1 ? high - low : low - high;
+      return { x: axis === "x" ? length : 0, y: axis === "y" ? length : 0 };
+    }
+    throw new Error(of_class + " in the " + in_view + " view is no upright or level arrow");
   }, [view, name]);
 }
 
