@@ -82,7 +82,6 @@ libstrapwise_la_SOURCES = \
 	lib/sheet/strap_plan.c \
 	lib/sheet/strap_words.c lib/sheet/strap_notes.c \
 	lib/sheet/strap_drawing.c \
-	lib/sheet/label.h lib/sheet/label.c \
 	lib/sheet/tilt_curve.h lib/sheet/tilt_curve.c \
 	lib/sheet/tilt_words.h lib/sheet/tilt_words.c \
 	lib/sheet/tilt_sheet.h lib/sheet/tilt_sheet.c \

@@ -50,7 +50,6 @@ C_TESTS = \
 	tests/sheet/test_svg \
 	tests/sheet/test_lettering \
 	tests/sheet/test_strap_drawing \
-	tests/sheet/test_label \
 	tests/sheet/test_tilt_plot \
 	tests/clamp/test_seat \
 	tests/clamp/test_strap \
@@ -235,7 +234,7 @@ tests_sheet_test_strap_drawing_SOURCES = tests/sheet/test_strap_drawing.c
 tests_sheet_test_strap_drawing_CPPFLAGS = $(TEST_CPPFLAGS)
 tests_sheet_test_strap_drawing_LDADD = $(TEST_LIBS)
 tests_sheet_test_svg_SOURCES = tests/sheet/test_svg.c \
-	lib/sheet/svg.c lib/sheet/scale.c \
+	lib/sheet/svg.c lib/sheet/scale.c lib/sheet/lettering.c \
 	lib/base/utf8.c lib/base/status.c lib/base/number.c
 tests_sheet_test_svg_CPPFLAGS = \
 	$(TEST_CPPFLAGS) -I$(top_srcdir)/lib -DSW_BUILD \
@@ -248,10 +247,6 @@ tests_sheet_test_lettering_CPPFLAGS = \
 	$(TEST_CPPFLAGS) -I$(top_srcdir)/lib -DSW_BUILD \
 	-DSW__VERSION='""' -DSW__TABLES_VERSION='""'
 tests_sheet_test_lettering_LDADD = $(CHECK_LIBS)
-tests_sheet_test_label_SOURCES = tests/sheet/test_label.c \
-	lib/sheet/label.c lib/base/utf8.c
-tests_sheet_test_label_CPPFLAGS = $(TEST_CPPFLAGS) -I$(top_srcdir)/lib
-tests_sheet_test_label_LDADD = $(CHECK_LIBS)
 tests_sheet_test_tilt_plot_SOURCES = tests/sheet/test_tilt_plot.c
 tests_sheet_test_tilt_plot_CPPFLAGS = $(TEST_CPPFLAGS)
 tests_sheet_test_tilt_plot_LDADD = $(TEST_LIBS)
@@ -291,7 +286,7 @@ EXTRA_DIST += \
 	tests/fastener/nist.h \
 	tests/fastener/pairs_sets.h \
 	tests/clamp/strap_question.h \
-	tests/sheet/svg_read.h \
+	tests/sheet/dejavu_sans.h \
 	tests/sheet/read_svg.h \
 	tests/clamp/strap_spread_question.h \
 	tests/fastener/spread_question.h \

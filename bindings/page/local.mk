@@ -20,7 +20,7 @@ PAGE_ENGINE = \
 	lib/sheet/vial.c lib/sheet/strap_place.c lib/sheet/strap_fixture.c lib/sheet/strap_stud.c lib/sheet/strap_notes.c \
 	lib/sheet/strap_bar.c lib/sheet/strap_side.c lib/sheet/strap_lanes.c \
 	lib/sheet/strap_plan.c lib/sheet/strap_words.c \
-	lib/sheet/strap_drawing.c lib/sheet/label.c lib/sheet/tilt_curve.c \
+	lib/sheet/strap_drawing.c lib/sheet/tilt_curve.c \
 	lib/sheet/tilt_words.c lib/sheet/tilt_sheet.c lib/sheet/tilt_scales.c \
 	lib/sheet/tilt_names.c lib/sheet/tilt_plot.c \
 	bindings/cli/slots.c bindings/cli/page.c \

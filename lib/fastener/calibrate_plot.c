@@ -30,7 +30,7 @@
 
 typedef struct {
     sw__svg svg;
-    sw__frame frame;
+    sw__box frame;
     double torque_most, force_most; /* N.m, N: the far ends of the scales */
     double prevailing, d_mm;
     const sw_calibrate_out *out;
@@ -38,7 +38,7 @@ typedef struct {
 
 static sw__point place(const plot *p, double torque, double force)
 {
-    const sw__frame *f = &p->frame;
+    const sw__box *f = &p->frame;
     return (sw__point){f->left + torque / p->torque_most * (f->right - f->left),
                        f->bottom -
                            force / p->force_most * (f->bottom - f->top)};
@@ -89,7 +89,7 @@ static void diamond(sw__svg *s, sw__point c)
 }
 
 /* A diamond and its number, which turns away from the right edge. */
-static void apart_at(sw__svg *s, const sw__frame *f, sw__point c, double number)
+static void apart_at(sw__svg *s, const sw__box *f, sw__point c, double number)
 {
     char text[40];
     const int left = c.x > f->right - 60;

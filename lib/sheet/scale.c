@@ -5,6 +5,8 @@
  */
 #include "sheet/scale.h"
 
+#include "sheet/lettering.h"
+
 #include <strapwise/units.h>
 
 #include <string.h>
@@ -60,17 +62,17 @@ static void write_value(const sw__rule *r, int mark, char *text, size_t room)
 
 double sw__scale_room(const sw__rule *r)
 {
-    size_t most = 1;
+    double most = sw__letters_em("0", 0);
     for (int i = first_mark(r); i <= last_mark(r); i++)
         if (i % r->divisions == 0) {
             char text[40];
             write_value(r, i, text, sizeof text);
-            most = strlen(text) > most ? strlen(text) : most;
+            most = fmax(most, sw__letters_em(text, 0));
         }
-    return r->text_px * ((LONG + 4) / NUMBERS + 0.62 * (double)most);
+    return r->text_px * ((LONG + 4) / NUMBERS + most);
 }
 
-static sw__point at(const sw__frame *f, int edge, double share, double out)
+static sw__point at(const sw__box *f, int edge, double share, double out)
 {
     const double x = f->left + share * (f->right - f->left);
     const double y = f->bottom - share * (f->bottom - f->top);
@@ -86,7 +88,7 @@ static sw__point at(const sw__frame *f, int edge, double share, double out)
     }
 }
 
-static void numeral(sw__svg *s, const sw__frame *f, const sw__rule *r, int mark)
+static void numeral(sw__svg *s, const sw__box *f, const sw__rule *r, int mark)
 {
     char text[40];
     const double unit = r->text_px / NUMBERS;
@@ -115,7 +117,7 @@ static void font_size(double px, char *look, size_t room)
     sw__line_add(&line, "\"");
 }
 
-static void caption_at(sw__svg *s, const sw__frame *f, const sw__rule *r)
+static void caption_at(sw__svg *s, const sw__box *f, const sw__rule *r)
 {
     char look[60];
     const double unit = r->text_px / NUMBERS;
@@ -133,7 +135,7 @@ static void caption_at(sw__svg *s, const sw__frame *f, const sw__rule *r)
         sw__svg_text(s, p, "middle", look, r->caption);
 }
 
-void sw__scale_grid(sw__svg *s, const sw__frame *f, const sw__rule *r)
+void sw__scale_grid(sw__svg *s, const sw__box *f, const sw__rule *r)
 {
     const int across = r->edge == SW__EDGE_LEFT ? SW__EDGE_RIGHT : SW__EDGE_TOP;
     sw__svg_group(s, "stroke=\"#dcdcdc\" stroke-width=\"1\"");
@@ -146,7 +148,7 @@ void sw__scale_grid(sw__svg *s, const sw__frame *f, const sw__rule *r)
     sw__svg_group_end(s);
 }
 
-void sw__scale_rule(sw__svg *s, const sw__frame *f, const sw__rule *r)
+void sw__scale_rule(sw__svg *s, const sw__box *f, const sw__rule *r)
 {
     char look[60];
     const int edge = r->edge, n = r->divisions;
@@ -172,7 +174,7 @@ void sw__scale_rule(sw__svg *s, const sw__frame *f, const sw__rule *r)
         caption_at(s, f, r);
 }
 
-void sw__scale_draw(sw__svg *s, const sw__frame *f, int edge, double most,
+void sw__scale_draw(sw__svg *s, const sw__box *f, int edge, double most,
                     double step, const char *caption, int grid)
 {
     const sw__rule r = {edge, 0, most, step, 10, NUMBERS, caption, NULL, NULL};

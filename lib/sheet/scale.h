@@ -7,11 +7,6 @@
 
 #include "sheet/svg.h"
 
-/* Where a plot lies in its drawing. */
-typedef struct {
-    double left, top, right, bottom;
-} sw__frame;
-
 typedef enum {
     SW__EDGE_LEFT = 1,
     SW__EDGE_BOTTOM,
@@ -43,15 +38,15 @@ int sw__scale_divisions(double step_px, double text_px);
 /* Room that the marks and the widest number take beside the edge. */
 double sw__scale_room(const sw__rule *r);
 
-void sw__scale_rule(sw__svg *s, const sw__frame *f, const sw__rule *r);
+void sw__scale_rule(sw__svg *s, const sw__box *f, const sw__rule *r);
 
 /* Fine lines across at each step but at the low end. */
-void sw__scale_grid(sw__svg *s, const sw__frame *f, const sw__rule *r);
+void sw__scale_grid(sw__svg *s, const sw__box *f, const sw__rule *r);
 
 /* Graduates an edge from 0 to `most`, which are its ends, in steps with ten
  * divisions, like a steel rule; the caption names quantity and unit. `grid`:
  * fine lines across at each step. */
-void sw__scale_draw(sw__svg *s, const sw__frame *f, int edge, double most,
+void sw__scale_draw(sw__svg *s, const sw__box *f, int edge, double most,
                     double step, const char *caption, int grid);
 
 #endif

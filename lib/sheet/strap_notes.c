@@ -26,7 +26,7 @@ double sw__draw_text(sw__picture *p, double x, double y, const char *text,
     for (;;) {
         char part[SW__WORDS_ROOM];
         const char *start = text;
-        const size_t n = sw__letters_line(&text, most, bold);
+        const size_t n = sw__letters_line(&text, most, bold, 0);
         if (n == 0 || n >= sizeof part)
             break;
         memcpy(part, start, n);

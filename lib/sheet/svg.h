@@ -23,6 +23,10 @@ typedef struct {
     double x, y;
 } sw__point;
 
+typedef struct {
+    double left, top, right, bottom;
+} sw__box;
+
 /* Width and height in pixels of 1/96 inch; the title is what a reader is told
  * who cannot see it, `about` a sentence more. */
 void sw__svg_start(sw__svg *s, double width, double height, const char *title,

@@ -1,8 +1,9 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
  * Tilt names: the words in the graphs of a plot of tilt. Each has several
- * places and takes the one that covers least (label.c); those with the least
- * choice come first.
+ * places and takes the one that covers least (lettering.c); those with the least
+ * choice come first. Where all places are taken it is left out: the lines before
+ * the graphs have samples of the curves and say which way the part goes.
  */
 #include "sheet/tilt_sheet.h"
 
@@ -20,7 +21,7 @@ static void start_labels(sw__sheet *p, int graph)
 {
     /* harm of a pixel under words */
     const double on_curve = 10, on_here = 4, on_level = 1, on_zero = 2;
-    const sw__frame *f = &p->frame[graph];
+    const sw__box *f = &p->frame[graph];
     const sw__tilts *t = p->t;
     sw__labels *l = &p->labels;
     const double gap = 0.2 * p->T, y = sw__sheet_y(p, graph, 0);
@@ -58,16 +59,17 @@ typedef struct {
 static words measure(const sw__sheet *p, const char *text)
 {
     const char *broken = strchr(text, '\n');
+    const double size = 0.92 * p->T;
     words w = {text, 0, 1.15 * p->T};
     if (broken) {
         char first[60];
         sw__copy(first, sizeof first, text);
         first[broken - text] = '\0';
-        w.width = fmax(sw__label_width(first, 0.92 * p->T),
-                       sw__label_width(broken + 1, 0.92 * p->T));
+        w.width = size *
+                  fmax(sw__letters_em(first, 0), sw__letters_em(broken + 1, 0));
         w.height *= 2;
     } else {
-        w.width = sw__label_width(text, 0.92 * p->T);
+        w.width = size * sw__letters_em(text, 0);
     }
     return w;
 }
@@ -77,7 +79,9 @@ static void write_words(sw__sheet *p, const words *w, const sw__box *b,
 {
     const double x = (b->left + b->right) / 2, base = 0.28 * p->T;
     const char *broken = strchr(w->text, '\n');
-    sw__label_take(&p->labels, b);
+    const double aside = 0.3 * p->T; /* words beside it are not part of it */
+    const sw__box kept = {b->left - aside, b->top, b->right + aside, b->bottom};
+    sw__label_take(&p->labels, &kept);
     if (broken) {
         char first[60];
         sw__copy(first, sizeof first, w->text);
@@ -119,7 +123,9 @@ static double beside_curve(const sw__sheet *p, int graph, int seat, int from,
                            int end, const words *w, sw__box *best)
 {
     enum { TRIALS = 24 };
-    static const double gaps[] = {0.3, 0.9, 1.6, 2.4}; /* lettering sizes */
+    /* lettering sizes */
+    static const double gaps[] = {0.3, 0.9, 1.6, 2.4, 3.4, 4.6};
+    enum { PLACES = 2 * sizeof gaps / sizeof gaps[0] };
     const double far = 8, aside = 0.2; /* harm of them, per lettering size */
     const sw__box *room = &p->labels.room;
     const sw__tilts *t = p->t;
@@ -138,7 +144,7 @@ static double beside_curve(const sw__sheet *p, int graph, int seat, int from,
                  room->right - half);
         double top, bottom;
         extent(p, graph, seat, x - half, x + half, &top, &bottom);
-        for (int k = 0; k < 8; k++) {
+        for (int k = 0; k < PLACES; k++) {
             const double gap = gaps[k / 2] * p->T;
             const double y = k % 2 ? bottom + gap : top - gap - w->height;
             const sw__box b = {x - half, y, x + half, y + w->height};
@@ -163,7 +169,8 @@ static void name_curves(sw__sheet *p, int graph)
     for (int seat = 0; seat < SW__TILT_SEATS; seat++) {
         const words w = measure(p, name[seat]);
         sw__box b;
-        if (isinf(beside_curve(p, graph, seat, 0, p->t->points, &w, &b)))
+        if (beside_curve(p, graph, seat, 0, p->t->points, &w, &b) >=
+            SW__LABEL_COVERED)
             continue;
         sw__sheet_group(
             p, seat == SW__TILT_FLAT ? "class=\"flat\"" : "class=\"dished\"",
@@ -173,37 +180,42 @@ static void name_curves(sw__sheet *p, int graph)
     }
 }
 
-/* The longest stretch of a kind; 0 where it is too short for a name. */
-static int longest(const sw__sheet *p, int seat, sw__point_test passes,
-                   int *first, int *last)
-{
-    *first = *last = 0;
-    for (int from = 0, end; sw__sheet_stretch(p->t, seat, passes, &from, &end);
-         from = end)
-        if (end - from > *last - *first) {
-            *first = from;
-            *last = end;
-        }
-    return *last - *first >= 2;
-}
-
-/* What is said of stretches of a curve. */
+/* What is said of stretches of a curve; too short ones have no name. */
 typedef struct {
     int seat;
     sw__point_test passes;
     const char *text, *class_look;
+    int named; /* the stretch that has its name; -1: none */
 } stretch_name;
 
-static void name_longest(sw__sheet *p, int graph, const stretch_name *n)
+/* The next stretch that is long enough, as sw__sheet_stretch() has it. */
+static int next(const sw__sheet *p, const stretch_name *n, int *from, int *end)
+{
+    while (sw__sheet_stretch(p->t, n->seat, n->passes, from, end)) {
+        if (*end - *from >= 2)
+            return 1;
+        *from = *end;
+    }
+    return 0;
+}
+
+/* The longest stretch; where no place beside it is free, another. */
+static void name_one(sw__sheet *p, int graph, stretch_name *n)
 {
     const words w = measure(p, n->text);
-    int first, last;
-    sw__box b;
-    if (!longest(p, n->seat, n->passes, &first, &last) ||
-        isinf(beside_curve(p, graph, n->seat, first, last, &w, &b)))
+    sw__box b, best = {0, 0, 0, 0};
+    int most = 0;
+    for (int from = 0, end; next(p, n, &from, &end); from = end)
+        if (end - from > most && beside_curve(p, graph, n->seat, from, end, &w,
+                                              &b) < SW__LABEL_COVERED) {
+            most = end - from;
+            n->named = from;
+            best = b;
+        }
+    if (!most)
         return;
     sw__sheet_group(p, n->class_look, "font-size", 0.92 * p->T);
-    write_words(p, &w, &b, ink_of(n->seat));
+    write_words(p, &w, &best, ink_of(n->seat));
     sw__svg_group_end(&p->svg);
 }
 
@@ -211,71 +223,115 @@ static void name_longest(sw__sheet *p, int graph, const stretch_name *n)
 static void name_others(sw__sheet *p, int graph, const stretch_name *n)
 {
     const words w = measure(p, n->text);
-    int first, last;
     sw__box b;
-    if (!longest(p, n->seat, n->passes, &first, &last))
+    if (n->named < 0)
         return;
     sw__sheet_group(p, n->class_look, "font-size", 0.92 * p->T);
-    for (int from = 0, end;
-         sw__sheet_stretch(p->t, n->seat, n->passes, &from, &end); from = end)
-        if (from != first && end - from >= 2 &&
+    for (int from = 0, end; next(p, n, &from, &end); from = end)
+        if (from != n->named &&
             beside_curve(p, graph, n->seat, from, end, &w, &b) < 2 * p->T)
             write_words(p, &w, &b, ink_of(n->seat));
     sw__svg_group_end(&p->svg);
 }
 
-/* What lies over or under zero means, at the left edge or, where that is
- * taken, elsewhere. */
-static void name_side(sw__sheet *p, int graph, int under, const char *text)
+/* The best place for words on one side of zero: at the left edge or, where that
+ * is taken, elsewhere. Returns the harm done. */
+static double beside_zero(const sw__sheet *p, int graph, int under,
+                          const words *w, sw__box *best)
 {
     enum { ACROSS = 5, DOWN = 8 };
-    const words w = measure(p, text);
     const sw__box *room = &p->labels.room;
     const double zero = sw__sheet_y(p, graph, 0);
     const double top = under ? zero + 0.2 * p->T : room->top;
     const double bottom = under ? room->bottom : zero - 0.2 * p->T;
-    const double way_down = bottom - top - w.height;
-    const double way_across = room->right - room->left - w.width;
-    sw__box best = {0, 0, 0, 0};
+    const double way_down = bottom - top - w->height;
+    const double way_across = room->right - room->left - w->width;
     double least = INFINITY;
+    if (way_down < 0 || way_across < 0)
+        return least;
     for (int i = 0; i < ACROSS; i++)
         for (int k = 0; k < DOWN; k++) {
             const double part = (double)k / (DOWN - 1);
             const double y = top + way_down * (under ? 1 - part : part);
             const double x = room->left + way_across * i / (ACROSS - 1);
-            const sw__box b = {x, y, x + w.width, y + w.height};
+            const sw__box b = {x, y, x + w->width, y + w->height};
             const double harm = sw__label_harm(&p->labels, &b);
             if (harm < least) {
                 least = harm;
-                best = b;
+                *best = b;
             }
         }
-    write_words(p, &w, &best, HALO);
+    return least;
 }
 
-void sw__sheet_names(sw__sheet *p, int graph)
+/* What lies over or under zero means; in two lines if that is better. */
+static int name_side(sw__sheet *p, int graph, int under)
+{
+    static const char *const text[SW__GRAPHS][2][2] = {
+        {{"drawn toward the stud", "drawn toward\nthe stud"},
+         {"pushed away", "pushed\naway"}},
+        {{"part gets more", "part gets\nmore"},
+         {"part gets less", "part gets\nless"}}};
+    const double broken = 2 * p->T; /* harm of two lines */
+    words best_words = {NULL, 0, 0};
+    double least = SW__LABEL_COVERED;
+    sw__box b, best = {0, 0, 0, 0};
+    for (int lines = 0; lines < 2; lines++) {
+        const words w = measure(p, text[graph][under][lines]);
+        const double harm =
+            lines * broken + beside_zero(p, graph, under, &w, &b);
+        if (harm < least) {
+            least = harm;
+            best = b;
+            best_words = w;
+        }
+    }
+    if (best_words.text)
+        write_words(p, &best_words, &best, HALO);
+    return best_words.text != NULL;
+}
+
+/* Returns whether both have their words. */
+static int name_sides(sw__sheet *p, int graph)
+{
+    sw__sheet_group(p, "class=\"caption\" font-style=\"italic\"", "font-size",
+                    0.92 * p->T);
+    const int over = name_side(p, graph, 0), under = name_side(p, graph, 1);
+    sw__svg_group_end(&p->svg);
+    return over && under;
+}
+
+/* Returns whether the sides have their words. */
+static int name_all(sw__sheet *p, int graph, int sides_first)
 {
     const int narrow = p->W < 45 * p->T;
-    const stretch_name stretches[] = {
-        {SW__TILT_FLAT, sw__is_sliding, "toe slides", "class=\"slides\""},
-        {SW__TILT_DISHED, sw__is_sliding, "toe slides", "class=\"slides\""},
+    stretch_name stretches[] = {
+        {SW__TILT_FLAT, sw__is_sliding, "toe slides", "class=\"slides\"", -1},
+        {SW__TILT_DISHED, sw__is_sliding, "toe slides", "class=\"slides\"", -1},
         {SW__TILT_DISHED, sw__is_past,
          narrow ? "past what the\npair takes up"
                 : "past what the pair takes up",
-         "class=\"dished\""}};
+         "class=\"dished\"", -1}};
     const int kinds =
         graph == SW__PULL ? (int)(sizeof stretches / sizeof stretches[0]) : 0;
     start_labels(p, graph);
+    int sides = sides_first && name_sides(p, graph);
     for (int i = 0; i < kinds; i++)
-        name_longest(p, graph, &stretches[i]);
+        name_one(p, graph, &stretches[i]);
     name_curves(p, graph);
-    sw__sheet_group(p, "class=\"caption\" font-style=\"italic\"", "font-size",
-                    0.92 * p->T);
-    name_side(p, graph, 0,
-              graph == SW__PULL ? "drawn toward the stud" : "part gets more");
-    name_side(p, graph, 1,
-              graph == SW__PULL ? "pushed away" : "part gets less");
-    sw__svg_group_end(&p->svg);
+    if (!sides_first)
+        sides = name_sides(p, graph);
     for (int i = 0; i < kinds; i++)
         name_others(p, graph, &stretches[i]);
+    return sides;
+}
+
+/* The sides of zero have most places; only if none is left they come first. */
+void sw__sheet_names(sw__sheet *p, int graph)
+{
+    const sw__svg sheet = p->svg;
+    p->svg = (sw__svg){.failed = 1}; /* drawn into nothing */
+    const int fits = name_all(p, graph, 0);
+    p->svg = sheet;
+    name_all(p, graph, !fits);
 }

@@ -91,7 +91,7 @@ static void disc(sw__sheet *p, sw__point c, int seat)
 
 static void here(sw__sheet *p, int graph)
 {
-    const sw__frame *f = &p->frame[graph];
+    const sw__box *f = &p->frame[graph];
     const double x = sw__sheet_x(p, p->t->out.tilt_deg);
     sw__sheet_group(p, "class=\"here\" stroke=\"#1a1a1a\"", "stroke-width",
                     0.12 * p->T);
@@ -111,8 +111,8 @@ static void here_words(sw__sheet *p, int graph)
     const double T = p->T, base = p->frame[graph].top - 0.55 * T;
     const double x = sw__sheet_x(p, p->t->out.tilt_deg),
                  level = sw__sheet_x(p, 0);
-    const double half = sw__label_width("this strap", 0.92 * T) / 2;
-    const double level_half = sw__label_width("level", 0.92 * T) / 2;
+    const double half = 0.46 * T * sw__letters_em("this strap", 1);
+    const double level_half = 0.46 * T * sw__letters_em("level", 0);
     const int is_level = fabs(x - level) < 0.5;
     const double apart = half + level_half + 0.6 * T;
     double at = x, level_at = level;
@@ -121,7 +121,7 @@ static void here_words(sw__sheet *p, int graph)
         at += x > level ? more : -more;
         level_at -= x > level ? more : -more;
     }
-    const sw__frame *f = &p->frame[graph]; /* units stand beside it */
+    const sw__box *f = &p->frame[graph]; /* units stand beside it */
     at = fmin(fmax(at, f->left + half), f->right - half);
     sw__sheet_group(p, "class=\"here\" font-weight=\"bold\"", "font-size",
                     0.92 * T);
@@ -137,40 +137,21 @@ static void here_words(sw__sheet *p, int graph)
 
 /* ---- words before the graphs ---- */
 
-/* Length of the first line of a text that is to be broken at this width:
- * behind a comma or the like where that fits, else at a blank. */
-static size_t line_length(const char *text, double width, double size)
-{
-    char line[SW__TILT_TEXT];
-    size_t end = 0, pause = 0;
-    for (size_t i = 1; text[i - 1]; i++) {
-        if (text[i] != ' ' && text[i] != '\0')
-            continue;
-        sw__copy(line, i + 1, text);
-        if (end && sw__label_width(line, size) > width)
-            return pause ? pause : end;
-        end = i;
-        if (strchr(",;:", text[i - 1]))
-            pause = i;
-    }
-    return end;
-}
-
 /* Breaks a text into lines; returns how many. */
 static int paragraph(sw__sheet *p, int draw, sw__point at, double width,
-                     double size, const char *text)
+                     double size, int bold, const char *text)
 {
     char line[SW__TILT_TEXT];
-    int lines = 0;
-    for (; *text; lines++) {
-        const size_t end = line_length(text, width, size);
-        sw__copy(line, end + 1, text);
+    for (int lines = 0;; lines++) {
+        const char *start = text;
+        const size_t end = sw__letters_line(&text, width / size, bold, 1);
+        if (end == 0)
+            return lines;
+        sw__copy(line, end + 1, start);
         if (draw)
             sw__svg_text(&p->svg, (sw__point){at.x, at.y + 1.35 * size * lines},
                          "start", "", line);
-        text += end + (text[end] == ' ');
     }
-    return lines;
 }
 
 /* A seat's line and its disc, as in the graphs. */
@@ -199,17 +180,17 @@ static double header(sw__sheet *p, int draw)
         sw__sheet_group(p, "class=\"caption\" font-weight=\"bold\"",
                         "font-size", 1.35 * T);
     y += 1.35 * 1.35 * T *
-         paragraph(p, draw, (sw__point){left, y}, width, 1.35 * T,
+         paragraph(p, draw, (sw__point){left, y}, width, 1.35 * T, 1,
                    p->words.title);
     if (draw) {
         sw__svg_group_end(&p->svg);
         sw__sheet_group(p, "class=\"caption\"", "font-size", T);
     }
     y += 1.35 * T *
-         paragraph(p, draw, (sw__point){left, y}, width, T, p->words.here);
+         paragraph(p, draw, (sw__point){left, y}, width, T, 0, p->words.here);
     for (int seat = 0; seat < SW__TILT_SEATS; seat++)
         y += 1.35 * T *
-             paragraph(p, draw, (sw__point){indent, y}, width - 3.4 * T, T,
+             paragraph(p, draw, (sw__point){indent, y}, width - 3.4 * T, T, 0,
                        p->words.seat[seat]);
     if (!draw)
         return y;
@@ -222,12 +203,13 @@ static void samples(sw__sheet *p)
     const double T = p->T, left = 0.7 * T, width = p->W - 1.4 * T;
     double y = 1.7 * T;
     y += 1.35 * 1.35 * T *
-         paragraph(p, 0, (sw__point){0, 0}, width, 1.35 * T, p->words.title);
-    y += 1.35 * T * paragraph(p, 0, (sw__point){0, 0}, width, T, p->words.here);
+         paragraph(p, 0, (sw__point){0, 0}, width, 1.35 * T, 1, p->words.title);
+    y += 1.35 * T *
+         paragraph(p, 0, (sw__point){0, 0}, width, T, 0, p->words.here);
     for (int seat = 0; seat < SW__TILT_SEATS; seat++) {
         sample(p, seat, (sw__point){left, y});
         y += 1.35 * T *
-             paragraph(p, 0, (sw__point){0, 0}, width - 3.4 * T, T,
+             paragraph(p, 0, (sw__point){0, 0}, width - 3.4 * T, T, 0,
                        p->words.seat[seat]);
     }
 }

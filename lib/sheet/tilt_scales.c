@@ -120,7 +120,7 @@ double sw__sheet_lay_out(sw__sheet *p, int show, double top)
     for (int graph = 0; graph < SW__GRAPHS; graph++) {
         y += 3.2 * T; /* its heading, and where level is */
         p->frame[graph] =
-            (sw__frame){0.4 * T + left, y, p->W - 0.4 * T - right, y + height};
+            (sw__box){0.4 * T + left, y, p->W - 0.4 * T - right, y + height};
         y += height + 0.9 * T;
     }
     set_bottom(p);
@@ -130,7 +130,7 @@ double sw__sheet_lay_out(sw__sheet *p, int show, double top)
 void sw__sheet_scales(sw__sheet *p, int graph)
 {
     sw__svg *s = &p->svg;
-    const sw__frame *f = &p->frame[graph];
+    const sw__box *f = &p->frame[graph];
     sw__svg_group(s, "class=\"grid\"");
     sw__scale_grid(s, f, &p->left[graph]);
     sw__scale_grid(s, f, &p->tilt);
@@ -151,7 +151,7 @@ void sw__sheet_scales(sw__sheet *p, int graph)
 void sw__sheet_headings(sw__sheet *p, int graph)
 {
     sw__svg *s = &p->svg;
-    const sw__frame *f = &p->frame[graph];
+    const sw__box *f = &p->frame[graph];
     const double T = p->T, row = f->top - 0.75 * T;
     sw__sheet_group(p, "class=\"caption\" font-weight=\"bold\"", "font-size",
                     T);
@@ -173,7 +173,7 @@ void sw__sheet_bottom(sw__sheet *p)
 {
     sw__svg *s = &p->svg;
     const double T = p->T;
-    sw__frame f = p->frame[SW__ERROR];
+    sw__box f = p->frame[SW__ERROR];
     sw__svg_group(s, "class=\"axis\"");
     sw__scale_rule(s, &f, &p->tilt);
     sw__svg_group_end(s);

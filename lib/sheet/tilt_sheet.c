@@ -30,7 +30,7 @@ void sw__sheet_group(sw__sheet *p, const char *look, const char *name,
 
 double sw__sheet_x(const sw__sheet *p, double tilt_deg)
 {
-    const sw__frame *f = &p->frame[SW__PULL];
+    const sw__box *f = &p->frame[SW__PULL];
     const sw__tilts *t = p->t;
     return f->left + (tilt_deg - t->low_deg) / (t->high_deg - t->low_deg) *
                          (f->right - f->left);
@@ -43,7 +43,7 @@ double sw__sheet_value(const sw__sheet *p, int graph, const sw__tilt_point *q)
 
 double sw__sheet_y(const sw__sheet *p, int graph, double value)
 {
-    const sw__frame *f = &p->frame[graph];
+    const sw__box *f = &p->frame[graph];
     const sw__rule *r = &p->left[graph];
     return f->bottom -
            (value - r->low) / (r->high - r->low) * (f->bottom - f->top);

@@ -6,7 +6,8 @@
 #ifndef SW_SHEET_TILT_SHEET_H
 #define SW_SHEET_TILT_SHEET_H
 
-#include "sheet/label.h"
+#include "sheet/lettering.h"
+#include "sheet/scale.h"
 #include "sheet/tilt_words.h"
 
 #define SW__FLAT_INK "#14406b"
@@ -19,7 +20,7 @@ typedef struct {
     const sw__tilts *t;
     sw__tilt_words words;
     double W, T; /* width and lettering, px */
-    sw__frame frame[SW__GRAPHS];
+    sw__box frame[SW__GRAPHS];
     sw__rule left[SW__GRAPHS], right, tilt, heel;
     const char *left_unit, *right_unit, *heel_unit;
     double unit_N;     /* one unit of the left edge */

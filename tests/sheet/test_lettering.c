@@ -7,15 +7,15 @@
 #include "sheet/lettering.h"
 
 #include "../random.h"
-#include "svg_read.h"
+#include "read_svg.h"
 
 /* Lines joined by '|'. */
-static void broken(const char *text, double most_em, char *joined)
+static void broken(const char *text, double most_em, int pauses, char *joined)
 {
     joined[0] = '\0';
     for (;;) {
         const char *start = text;
-        const size_t n = sw__letters_line(&text, most_em, 0);
+        const size_t n = sw__letters_line(&text, most_em, 0, pauses);
         if (n == 0)
             break;
         strncat(joined, start, n);
@@ -23,34 +23,110 @@ static void broken(const char *text, double most_em, char *joined)
     }
 }
 
-/* 0.62 em a character: ten take 6.2 em. */
+/* Widths in DejaVu Sans: abc 1.80 em, blank 0.32, mm 1.95, ab 1.25, cd 1.19. */
 START_TEST(lines)
 {
     static const struct {
         const char *text;
         double most_em;
+        int pauses;
         const char *lines;
     } row[] = {
-        {"", 10, ""},
-        {"one", 10, "one|"},
-        {"one two three", 6.2, "one two|three|"},
-        {"one two three", 4.4, "one two|three|"}, /* 7 characters: 4.34 */
-        {"one two three", 4.3, "one|two|three|"},
-        {"unbreakable a", 2, "unbreakable|a|"},
-        {"pull 59.3 N (13.3 lbf)", 7, "pull 59.3 N|(13.3 lbf)|"},
-        {"pull 59.3 N (13.3 lbf)", 6, "pull|59.3 N|(13.3 lbf)|"},
-        {"a  b", 0.7, "a|b|"},
-        {"\xc2\xb7\xc2\xb7\xc2\xb7 \xc2\xb7", 3.2,
-         "\xc2\xb7\xc2\xb7\xc2\xb7 "
-         "\xc2\xb7|"},
+        {"", 10, 0, ""},
+        {"one", 10, 0, "one|"},
+        {"abc abc abc", 4.2, 0, "abc abc|abc|"}, /* 3.92 em */
+        {"abc abc abc", 3.8, 0, "abc|abc|abc|"},
+        {"mm mm", 4.3, 0, "mm mm|"}, /* 4.21 em */
+        {"mm mm", 4.1, 0, "mm|mm|"},
+        {"unbreakable a", 2, 0, "unbreakable|a|"},
+        {"pull 59.3 N (13.3 lbf)", 7, 0, "pull 59.3 N|(13.3 lbf)|"},
+        {"pull 59.3 N (13.3 lbf)", 5, 0, "pull|59.3 N|(13.3 lbf)|"},
+        {"a  b", 0.7, 0, "a|b|"},
+        {"ab, cd ef", 4, 0, "ab, cd|ef|"},
+        {"ab, cd ef", 4, 1, "ab,|cd ef|"},
+        {"ab, cd ef", 9, 1, "ab, cd ef|"},
+        {"ab cd ef", 3.5, 1, "ab cd|ef|"},
+        {"ab: cd ef", 4, 1, "ab:|cd ef|"},
+        {"ab; c: ef", 4, 1, "ab;|c: ef|"},
+        {" a", 9, 1, " a|"},
+        {"N\xc2\xb7m m", 4.5, 0, "N\xc2\xb7m m|"},
     };
     for (size_t i = 0; i < sizeof row / sizeof row[0]; i++) {
         char joined[80];
-        broken(row[i].text, row[i].most_em, joined);
-        ck_assert_str_eq(joined, row[i].lines);
+        broken(row[i].text, row[i].most_em, row[i].pauses, joined);
+        must(strcmp(joined, row[i].lines) == 0, "%s for %s", joined,
+             row[i].lines);
     }
-    near(sw__letters_em("N\xc2\xb7m", 0), 3 * 0.62, 0, 1e-12);
-    ck_assert(sw__letters_em("ab", 1) > sw__letters_em("ab", 0));
+}
+END_TEST
+
+/* At least the letters' own widths, and at most two hundredths more each. */
+START_TEST(widths)
+{
+    randoms r = {31};
+    for (int i = 0; i < 500; i++) {
+        char text[40];
+        const int n = random_below(&r, 39), bold = i % 2;
+        for (int k = 0; k < n; k++)
+            text[k] = (char)(' ' + random_below(&r, 95));
+        text[n] = '\0';
+        const double em = sw__letters_em(text, bold);
+        const double own = dejavu_em(text, bold);
+        must(em >= own - 1e-9 && em <= own + 0.02 * n + 1e-9, "%s: %g for %g",
+             text, em, own);
+    }
+    /* one letter, though two bytes; the dot is not as wide as a capital W */
+    const double dot = sw__letters_em("\xc2\xb7", 0);
+    ck_assert(dot >= dejavu_em("\xc2\xb7", 0) && dot < 1);
+    ck_assert(sw__letters_em("\xff\xff", 0) > 0); /* ends */
+}
+END_TEST
+
+START_TEST(harm)
+{
+    sw__labels l;
+    l.lines = l.boxes = 0;
+    l.room = (sw__box){0, 0, 100, 50};
+    const sw__box free = {10, 10, 30, 20};
+    ck_assert(sw__label_harm(&l, &free) == 0);
+    /* 20 px level through it, of a line far longer */
+    sw__label_line(&l, (sw__point){-500, 15}, (sw__point){900, 15}, 3);
+    near(sw__label_harm(&l, &free), 60, 1e-9, 0);
+    /* the diagonal: 10 by 10 of it */
+    sw__label_line(&l, (sw__point){0, 0}, (sw__point){50, 50}, 1);
+    near(sw__label_harm(&l, &free), 60 + 10 * sqrt(2), 1e-9, 0);
+    /* ends within */
+    sw__label_line(&l, (sw__point){20, 12}, (sw__point){20, 16}, 100);
+    near(sw__label_harm(&l, &free), 460 + 10 * sqrt(2), 1e-9, 0);
+    /* beside it */
+    sw__label_line(&l, (sw__point){31, 0}, (sw__point){31, 50}, 1000);
+    sw__label_line(&l, (sw__point){0, 40}, (sw__point){40, 21}, 1000);
+    near(sw__label_harm(&l, &free), 460 + 10 * sqrt(2), 1e-9, 0);
+    const sw__box below = {10, 20, 30, 30}, across = {25, 15, 40, 25};
+    sw__label_take(&l, &below); /* touching is free */
+    ck_assert(sw__label_harm(&l, &free) < SW__LABEL_COVERED);
+    ck_assert(sw__label_harm(&l, &across) >= SW__LABEL_COVERED);
+    /* out of the room is worst */
+    const sw__box out = {90, 0, 101, 5};
+    ck_assert(sw__label_harm(&l, &out) > 10 * SW__LABEL_COVERED);
+}
+END_TEST
+
+/* What does not fit in is forgotten and nothing is overwritten. */
+START_TEST(full)
+{
+    sw__labels l;
+    l.lines = l.boxes = 0;
+    l.room = (sw__box){0, 0, 10, 10};
+    const sw__box box = {1, 1, 2, 2};
+    for (int i = 0; i < 2000; i++) {
+        sw__label_line(&l, (sw__point){0, 1.5}, (sw__point){10, 1.5}, 1);
+        sw__label_take(&l, &box);
+    }
+    ck_assert_int_eq(l.lines, SW__LABEL_LINES);
+    ck_assert_int_eq(l.boxes, SW__LABEL_BOXES);
+    near(sw__label_harm(&l, &box),
+         SW__LABEL_LINES + SW__LABEL_BOXES * SW__LABEL_COVERED, 1e-6, 0);
 }
 END_TEST
 
@@ -106,17 +182,19 @@ START_TEST(hatched)
         sw_drawing *d = sw__svg_finish(&s, NULL);
         double sum = 0;
         int drawn = 0;
-        for (const char *at = strstr(sw_drawing_svg(d), "<line"); at;
-             at = strstr(at + 1, "<line")) {
-            const double x1 = attribute(at, "x1"), x2 = attribute(at, "x2");
-            const double y1 = attribute(at, "y1"), y2 = attribute(at, "y2");
-            const double x = (x1 + x2) / 2, y = (y1 + y2) / 2;
-            near(y2 - y1, falling ? x2 - x1 : x1 - x2, 0.03, 0);
+        drawing read = read_drawing(sw_drawing_svg(d));
+        for (const element *e = read.e; e->name[0]; e++) {
+            if (!is_a(e, "line"))
+                continue;
+            const double dx = e->to.x - e->at.x, dy = e->to.y - e->at.y;
+            const double x = e->at.x + dx / 2, y = e->at.y + dy / 2;
+            near(dy, falling ? dx : -dx, 0.03, 0);
             ck_assert(x > 0 && x < 100 && y > 0 && y < 100);
             ck_assert(!(x > 30.1 && x < 69.9 && y < 59.9));
-            sum += hypot(x2 - x1, y2 - y1);
+            sum += hypot(dx, dy);
             drawn++;
         }
+        free(read.e);
         ck_assert_int_gt(drawn, 150);
         near(sum / sqrt(2), 7600, 0, 0.01);
         sw_drawing_free(d);
@@ -124,4 +202,7 @@ START_TEST(hatched)
 }
 END_TEST
 
-int main(void) { return RUN_TESTS("lettering", lines, spread, hatched); }
+int main(void)
+{
+    return RUN_TESTS("lettering", lines, widths, harm, full, spread, hatched);
+}

@@ -95,7 +95,7 @@ END_TEST
 /* Ten divisions to a step, numbers at the steps, grid lines but at zero. */
 START_TEST(scale)
 {
-    const sw__frame f = {100, 100, 300, 200};
+    const sw__box f = {100, 100, 300, 200};
     sw__svg s;
     sw__svg_start(&s, 400, 300, "t", "d");
     sw__scale_draw(&s, &f, SW__EDGE_BOTTOM, 40, 10, "torque, N.m", 1);
@@ -127,7 +127,7 @@ static double halfway_squared(double value, const void *with)
 
 START_TEST(through_zero)
 {
-    const sw__frame f = {100, 100, 300, 185};
+    const sw__box f = {100, 100, 300, 185};
     sw__rule r = {SW__EDGE_LEFT, -30, 12.5, 10, 2, 26, NULL, NULL, NULL};
     sw__svg s;
     sw__svg_start(&s, 400, 300, "t", "d");
