@@ -76,7 +76,7 @@ static int read_line(const char *line, settings *to, sw_error *err)
 {
     char name[48], value[200];
     const char *is = strchr(line, '=');
-    if (!is || (size_t)(is - line) >= sizeof name ||
+    if (!is || is == line || (size_t)(is - line) >= sizeof name ||
         strlen(is + 1) >= sizeof value)
         return fail(err, SW_ERR_SYNTAX, "settings", "name=value is wanted");
     memcpy(name, line, (size_t)(is - line));

@@ -26,17 +26,35 @@ function isLook(look, value) {
 
 /* What a link says, over what the page opens with; unknown names are told. */
 function readLink() {
-  const unknown = [];
-  state = { ...first };
+  const unknown = [], given = {};
   for (const [name, value] of new URLSearchParams(location.hash.slice(1)))
     if (name.startsWith("look_")) {
       if (isLook(name.slice(5), value)) looks[name.slice(5)] = value;
       else unknown.push(name.slice(0, 40));
-    } else if (Object.hasOwn(choices.settings, name) && value.length < 100)
-      state[name] = value;
+    } else if (Object.hasOwn(choices.settings, name) && value.length < 100 &&
+      name !== "nut") /* here it is turned */
+      given[name] = value;
     else unknown.push(name.slice(0, 40));
+  state = { ...first, ...given };
+  for (const [name, instead] of INSTEAD)
+    if (name in given && !(instead in given)) delete state[instead];
   numbersOf(state);
+  standardize();
   return unknown;
+}
+
+/* A tilt becomes a heel height and a preload a torque, which have controls. */
+const INSTEAD = [["tilt_deg", "heel_height_mm"], ["preload_N", "torque_Nm"]];
+function standardize() {
+  if (!INSTEAD.some(([name]) => name in state)) return;
+  const answer = ask(state);
+  if (answer.error) return;
+  for (const [name, instead] of INSTEAD)
+    if (name in state) {
+      delete state[name];
+      state[instead] = instead in answer.answer ? answer.answer[instead]
+        : answer.used[instead];
+    }
 }
 
 /* A link is text; what is reckoned with here has to be a number. One with a

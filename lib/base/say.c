@@ -50,10 +50,11 @@ static void rounded(sw__line *l, double value, const char *unit)
     sw__line_add(l, unit);
 }
 
-/* Per cent, two digits; below a hundredth of one is nothing. */
+/* Per cent, two digits; less than half a hundredth of one is nothing. */
 static void percent(sw__line *l, double ratio)
 {
-    digits(l, round(1e4 * ratio) / 100, fabs(ratio) < 1 ? 2 : 3);
+    const double some = fabs(ratio) < 5e-5 ? 0 : 100 * ratio;
+    digits(l, some, fabs(ratio) < 1 ? 2 : 3);
     sw__line_add(l, " %");
 }
 

@@ -53,6 +53,7 @@ START_TEST(by_hand)
                      "100 MPa (14.5 ksi)");
     ck_assert_str_eq(said(0.43, SW_KIND_RATIO, SW_SHOW_US), "43 %");
     ck_assert_str_eq(said(2e-16, SW_KIND_RATIO, SW_SHOW_SI), "0 %");
+    ck_assert_str_eq(said(0.565024, SW_KIND_RATIO, SW_SHOW_SI), "57 %");
     ck_assert_str_eq(said(0.00123, SW_KIND_RATIO, SW_SHOW_SI), "0.12 %");
     ck_assert_str_eq(said(-1.364, SW_KIND_RATIO, SW_SHOW_SI), "-136 %");
     /* 13645.01 lbf: rounded once, not to 13645 and then down */

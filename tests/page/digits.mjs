@@ -36,7 +36,9 @@ const RULES = {
     si: (v) => ["MPa", v, step(v, 3)],
     us: (v) => ["ksi", v / KSI, step(v / KSI, 3)],
   },
-  ratio: { both: (v) => ["%", 100 * v, step(100 * v, Math.abs(v) < 1 ? 2 : 3)] },
+  // less than half a hundredth of a per cent is told as none
+  ratio: { both: (v) => ["%", 100 * v, Math.abs(v) < 5e-5 ? 0.01 :
+    step(100 * v, Math.abs(v) < 1 ? 2 : 3)] },
   angle: { both: (v) => ["deg", v, v !== 0 && Math.abs(v) < 0.05 ? 0.001 : 0.01] },
 };
 
