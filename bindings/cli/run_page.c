@@ -34,6 +34,8 @@ static void complete(sw_strap_in *in)
         in->stud_to_heel_mm = (double)(long)(5 * d + 0.5);
     if (!is_known(in->part_height_mm))
         in->part_height_mm = (double)(long)(4 * d + 0.5);
+    if (!in->nose) /* its contact does not jump when the heel passes level */
+        in->nose = SW_NOSE_ROUND;
     if (!is_known(in->heel_height_mm) && !is_known(in->tilt_deg))
         in->heel_height_mm = in->part_height_mm + (double)(long)(d / 6 + 0.5);
 }
@@ -58,9 +60,11 @@ static int settle(request *r, sw_strap_in *in)
     return DONE;
 }
 
-static void settings_json(page *p, sw_strap_in *in)
+static void settings_json(page *p, sw_strap_in *in, int us)
 {
     json j = json_start(p);
+    if (us)
+        json_text(&j, "look_show", sw_word(SW_WORDS_SHOW, SW_SHOW_US_FIRST));
     for (int i = 0; sw_field_at(SW_STRUCT_STRAP_IN, i); i++) {
         const sw_field *f = sw_field_at(SW_STRUCT_STRAP_IN, i);
         const slot s = {f, (char *)in + f->offset};
@@ -97,7 +101,7 @@ int run_page(request *r, page *p)
     if (status)
         return status;
     page settings = {0};
-    settings_json(&settings, in);
+    settings_json(&settings, in, r->us);
     page_add_n(p, document, (size_t)(place - document));
     add_guarded(p, &settings);
     page_add(p, place + strlen(PAGE_SETTINGS));

@@ -169,6 +169,8 @@ static int ask(const char *lines, settings *s, sw_strap_in *full,
     status = sw_strap_resolve(full, err);
     if (status)
         return status;
+    /* as the table writes it, not as it was typed */
+    strcpy(full->thread, sw_thread(full->thread, NULL).designation);
     *out = sw_strap(&s->strap, err);
     return out->status;
 }
@@ -242,6 +244,17 @@ static void names(json *j, const char *key, const char *(*name)(int))
     json_close(j, ']');
 }
 
+/* Torque at three quarters of the proof load with the usual stud. */
+static double usual_limit(const char *thread)
+{
+    sw_chart_in q;
+    sw_chart_defaults(&q);
+    strcpy(q.thread, thread);
+    strcpy(q.lubrication, "oiled");
+    const sw_chart_out row = sw_chart(&q, NULL);
+    return row.status ? SW_UNSET : row.limit_torque_Nm;
+}
+
 static void threads(json *j)
 {
     json_open(j, "threads", '[');
@@ -251,6 +264,7 @@ static void threads(json *j)
         json_text(j, "name", sw_thread_name(i));
         json_text(j, "system", sw_word(SW_WORDS_SYSTEM, t.system));
         json_number(j, "nominal_mm", t.nominal_mm);
+        json_number(j, "limit_torque_Nm", usual_limit(sw_thread_name(i)));
         json_close(j, '}');
     }
     json_close(j, ']');
@@ -265,6 +279,7 @@ static void lubrications(json *j)
         json_open(j, NULL, '{');
         json_text(j, "name", name);
         json_text(j, "label", l.label);
+        json_number(j, "nut_factor", l.nut_factor);
         json_close(j, '}');
     }
     json_close(j, ']');

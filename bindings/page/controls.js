@@ -3,9 +3,9 @@
 const SLIDES = [
   { id: "torque", field: "torque_Nm", label: "torque on the nut",
     ends: (a) => [0, a.limit_torque_Nm || 4 * a.answer.torque_Nm],
-    note: "the end is three quarters of the stud's proof load" },
+    note: "ends at three quarters of the stud's proof load; bending comes on top" },
   { id: "stud", field: "stud_to_toe_mm", label: "stud to toe",
-    ends: () => [0.06 * span(), 0.94 * span()],
+    ends: (a) => [1.3 * bore(a), span() - 1.3 * bore(a)], /* clear of part and block */
     move: (value) => ({ stud_to_toe_mm: value,
       stud_to_heel_mm: tidy(span() - value) }),
     note: "the stud moves along the strap" },
@@ -28,13 +28,14 @@ const SLIDES = [
 
 const WORDS = [
   { field: "seat", label: "under the nut",
-    words: { flat: "flat washer", spherical: "dished pair" } },
-  { field: "restraint", label: "while the nut is turned, the strap is",
-    words: { held: "held with a spanner", shared: "left to itself", free: "free to swing" } },
+    words: { flat: "flat washer", spherical: "spherical washer pair" } },
+  { field: "restraint", label: "what keeps the strap from turning with the nut",
+    words: { held: "a stop or second wrench", shared: "friction at toe and heel",
+      free: "friction at the toe alone" } },
   { field: "nose", label: "toe",
     words: { flat: "flat", round: "round", ball: "ball" } },
   { field: "heel", label: "heel on a",
-    words: { block: "plain block", serrated: "toothed block", screw: "jack screw" } },
+    words: { block: "plain block", serrated: "toothed step block", screw: "jack screw" } },
 ];
 
 const VIALS = [["20", "20 mm/m, very coarse"], ["10", "10 mm/m"], ["1", "1 mm/m"],
@@ -90,26 +91,33 @@ function makeSlide(slide) {
     make("div", { class: "rule" }, range));
 }
 
-/* What was typed is read by the library, with any unit it knows. */
+/* What was typed is read by the library, with any unit it knows: in a strap
+ * that lies level, so that the rest of this one has no say. */
+function readTyped(field, text) {
+  const bench = { ...first, [field]: text };
+  if (field !== "heel_height_mm") {
+    delete bench.heel_height_mm;
+    bench.tilt_deg = 0;
+  }
+  return ask(bench);
+}
+
 function typed(slide, box) {
   const text = box.value.trim().replace(/\u00a0/g, " ");
-  const bare = /^[-+.\d]+$/.test(text);
+  const refuse = (why) => {
+    tell(slide.label + ": " + why);
+    box.setAttribute("aria-invalid", "true");
+  };
+  if (!text) return refuse("nothing was typed");
+  if (/^[-+.\d]+$/.test(text) && looks.show === "us first")
+    return refuse("write the unit, for example 1.25 in or 15 ft-lbf");
   const field = slide.field === "span" ? "stud_to_heel_mm" : slide.field;
-  if (bare && looks.show === "us first") {
-    tell(slide.label + ": write the unit, for example 1.25 in or 15 ft-lbf");
-    box.setAttribute("aria-invalid", "true");
-    return;
-  }
-  const answer = ask({ ...state, [field]: text });
-  const value = answer.error ? 0 : answer.used[field];
-  const values = answer.error ? {} :
-    slide.move ? slide.move(value) : { [slide.field]: value };
-  const after = answer.error ? answer : ask({ ...state, ...values });
-  if (!text || after.error) {
-    tell(text ? after.error.message : slide.label + ": nothing was typed");
-    box.setAttribute("aria-invalid", "true");
-    return;
-  }
+  const read = readTyped(field, text);
+  if (read.error) return refuse(read.error.message.replace(/^[a-z_A-Z]+: /, ""));
+  const value = read.used[field];
+  const values = slide.move ? slide.move(value) : { [slide.field]: value };
+  const after = ask({ ...state, ...values });
+  if (after.error) return refuse(after.error.message.replace(/^[a-z_A-Z]+: /, ""));
   tell("");
   box.removeAttribute("aria-invalid");
   change(values);
@@ -131,7 +139,7 @@ function makeThreads() {
   for (const system of ["metric", "unified"]) {
     const group = make("optgroup", { label: system });
     for (const t of choices.threads)
-      if (t.system === system)
+      if (t.system === system && t.limit_torque_Nm !== null)
         group.append(make("option", { value: t.name, text: t.name }));
     byId("thread").append(group);
   }
@@ -142,24 +150,22 @@ function makeThreads() {
   });
 }
 
-/* Another stud brings its own strap: lengths and torque in its proportions. */
+/* Another stud brings its own strap: lengths in its proportions, and a quarter
+ * of the torque that it may have. */
 function fitToThread() {
   const row = choices.threads.find((t) => t.name === state.thread);
-  const wanted = ask({ ...state, torque_Nm: 1, tilt_deg: 0, heel_height_mm: "",
-    stud_to_toe_mm: 100, stud_to_heel_mm: 200 });
-  if (!row || wanted.error) return;
   const scale = 7.5 * row.nominal_mm / span();
   for (const name of ["stud_to_toe_mm", "stud_to_heel_mm", "part_height_mm",
     "heel_height_mm"])
     state[name] = tidy(Math.round(2 * scale * state[name]) / 2);
-  const most = wanted.limit_torque_Nm || state.torque_Nm;
-  state.torque_Nm = tidy(Math.max(stepFor(most), Math.round(most / 4 /
-    stepFor(most)) * stepFor(most)));
+  const step = stepFor(row.limit_torque_Nm);
+  state.torque_Nm = tidy(Math.max(step, Math.round(row.limit_torque_Nm / 4 / step) * step));
 }
 
 function makeLubrications() {
   for (const l of choices.lubrications)
-    byId("lubrication").append(make("option", { value: l.name, text: l.label }));
+    byId("lubrication").append(make("option", { value: l.name, text: l.label +
+      (l.nut_factor === null ? "" : ", K " + l.nut_factor) }));
   byId("lubrication").addEventListener("change",
     (event) => change({ lubrication: event.target.value }));
 }

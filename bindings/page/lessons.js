@@ -1,17 +1,24 @@
 /* Lessons: three experiments with a question each. The numbers of an answer
- * are asked of the library when it is opened, for the strap that the page
- * opened with. */
-const opening = (values) => ({ ...first, restraint: "held", ...values });
-const levelHeel = () => tidy(first.part_height_mm +
-  (Number(first.pad_thickness_mm) || 0) + (Number(first.step_mm) || 0));
+ * are asked of the library when it is opened. */
+
+/* The strap that the page opened with, with less torque and on a taller part:
+ * the stud is longer, and a little tilt does not bend it for good. */
+function bench(values) {
+  const d = bore(ask(first));
+  const part = tidy(Math.max(first.part_height_mm, 6 * d));
+  return { ...first, part_height_mm: part, torque_Nm: tidy(0.6 * first.torque_Nm),
+    heel_height_mm: tidy(part + (Number(first.pad_thickness_mm) || 0) +
+      (Number(first.step_mm) || 0)),
+    restraint: "held", nose: "round", heel: "block", ...values };
+}
 const firstSpan = () => first.stud_to_toe_mm + first.stud_to_heel_mm;
 
 /* Tilted instead of by the heel's height. */
-const tilted = (degrees, values) => {
-  const settings = opening({ ...values, tilt_deg: degrees });
+function tilted(degrees, values) {
+  const settings = bench({ ...values, tilt_deg: degrees });
   delete settings.heel_height_mm;
   return ask(settings);
-};
+}
 const heelFor = (degrees) => tidy(Math.round(
   10 * tilted(degrees, {}).used.heel_height_mm) / 10);
 
@@ -27,17 +34,22 @@ function pullWords(answer) {
     "none": "drawn neither way" }[answer.answer.pull_direction];
 }
 
+function yieldWords(answer) {
+  const share = answer.said.stud_yield_use.si;
+  return answer.warnings.includes("stud_yields") ? share + ": PAST YIELD" : share;
+}
+
 const LESSONS = [
   {
     title: "Who gets the stud's pull?",
-    set: () => opening({ heel_height_mm: levelHeel(), seat: "spherical" }),
-    todo: "The strap is level. Slide \u201cstud to toe\u201d from one end to the other and watch the three arrows from above.",
+    set: () => bench({ seat: "spherical" }),
+    todo: "The strap is level. Slide “stud to toe” from one end to the other and watch the three arrows that point down.",
     question: "The nut is turned to the same torque every time. Where must the stud stand for the part to get two thirds of its pull? What does the heel get when the stud stands next to it?",
     answer: () => {
       const L = firstSpan();
       const rows = [0.25, 1 / 3, 0.5, 0.75].map((share) => {
         const a = tidy(Math.round(2 * share * L) / 2);
-        const r = ask(opening({ heel_height_mm: levelHeel(), seat: "spherical",
+        const r = ask(bench({ seat: "spherical",
           stud_to_toe_mm: a, stud_to_heel_mm: tidy(L - a) }));
         return [told(r, "stud_to_toe_mm"), told(r, "toe_force_N"), told(r, "heel_force_N")];
       });
@@ -49,35 +61,36 @@ const LESSONS = [
   },
   {
     title: "A heel too high, a heel too low",
-    set: () => opening({ heel_height_mm: levelHeel(), seat: "flat" }),
-    todo: "Flat washer, strap level. Raise the heel a little at a time, then lower it below level. Watch the open arrow at the toe and the stud.",
-    question: "Which way is the part pushed at level, and why does it move at all? At what tilt is it quiet? Which is worse, a heel a little too high or a little too low?",
+    set: () => bench({ seat: "flat" }),
+    todo: "Flat washer, strap level. Raise the heel a little at a time, then lower it below level. Watch the open arrow at the toe, and the stud.",
+    question: "Which way is the part pushed when all is level, and by what? What does each degree of tilt add? Could packing bring the side pull to nothing, and what would that do to the stud?",
     answer: () => {
       const rows = [-2, -1, 0, 1, 2, 3].map((degrees) => {
         const r = tilted(degrees, { seat: "flat" });
-        return r.error ? [degrees + " deg", "-", "-"] :
-          [told(r, "tilt_deg").replace(/ \(.*/, ""), pullWords(r), told(r, "toe_force_N")];
+        return r.error ? [degrees + " deg", "-", "-", "-"] :
+          [told(r, "tilt_deg").replace(/ \(.*/, ""), pullWords(r),
+            told(r, "toe_force_N"), yieldWords(r)];
       });
       return {
-        text: "A loaded strap bends and its underside grows longer; the heel slides and pushes the part away, even when all is level. A nut that is turned presses square to the strap: with the heel high that draws the part toward the stud and works against the push, with the heel low it adds to it. So there is a quiet place with the heel a little high, and none with the heel low. Packing is chosen a little high, never low.",
-        head: ["tilt", "the part is", "part gets"], rows,
+        text: "A loaded strap bends and its underside grows longer; friction at the heel turns that into a push on the part, away from the stud, even when all is level. A nut that is turned presses square to the strap: with the heel high that draws the part toward the stud and works against the push, with the heel low it adds to it. The two can cancel, but look at the last column: that much tilt bends the stud. Do not chase it with packing. Keep the strap level, and where it cannot be exact, a hair high and never low.",
+        head: ["tilt, heel high +", "the part is", "part gets", "of the stud's yield"], rows,
       };
     },
   },
   {
-    title: "The same tilt with a dished pair",
-    set: () => opening({ heel_height_mm: heelFor(2), seat: "flat" }),
-    todo: "Heel high by about two degrees, flat washer. Look at the stud. Now choose \u201cdished pair\u201d, and go back and forth.",
-    question: "What does the dished pair take away, and what does it leave? Look at the two lines of the plot.",
+    title: "The same tilt with a spherical washer pair",
+    set: () => bench({ heel_height_mm: heelFor(2), seat: "flat" }),
+    todo: "Heel high by about two degrees, flat washer. Look at the stud. Now choose the spherical washer pair, and go back and forth.",
+    question: "What does the pair take away, and what does it leave? Look at the two lines of the plot.",
     answer: () => {
       const rows = ["flat", "spherical"].map((seat) => {
         const r = tilted(2, { seat });
-        return [seat === "flat" ? "flat washer" : "dished pair",
-          told(r, "stud_bending_Nm"), pullWords(r), told(r, "toe_force_N")];
+        return [seat === "flat" ? "flat washer" : "spherical pair",
+          told(r, "stud_bending_Nm"), yieldWords(r), pullWords(r)];
       });
       return {
-        text: "The pair swivels, so the nut no longer presses along the slope: the stud stays straight, and the part's side pull no longer changes with the tilt. What it leaves is the push from the strap's own bending, which a level strap has as well. Past the angle that the pair can take up, the rest acts as under a flat washer.",
-        head: ["2 deg, heel high", "stud bent at the nut", "the part is", "part gets"], rows,
+        text: "The pair swivels, so the nut no longer presses along the slope: the stud stays straight, and the side pull no longer changes with the tilt. What it leaves is the push from the strap's own bending, which a level strap has as well. Past the angle that the pair can take up, the rest acts as under a flat washer.",
+        head: ["2 deg, heel high", "stud bent at the nut", "of the stud's yield", "the part is"], rows,
       };
     },
   },
@@ -106,7 +119,7 @@ function makeLessons() {
     button.addEventListener("click", () => {
       state = lesson.set();
       change({});
-      tell("Experiment " + (i + 1) + " is set up.");
+      tell("Experiment " + (i + 1) + " is set up, on the strap that the page opened with.");
       byId("views").scrollIntoView({ block: "start" });
     });
     lesson.place = make("div", {});

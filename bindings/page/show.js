@@ -19,7 +19,7 @@ const ROWS = [
   ["share of the stud's yield, with twist", "stud_yield_use"],
   ["bending stress in the strap", "strap_stress_MPa"],
   ["sag of the strap", "strap_sag_mm"],
-  ["way of the nut along the table (toward the toe +)", "nut_travel_mm"],
+  ["travel of the nut along the table (toward the toe +)", "nut_travel_mm"],
   ["highest point over the table", "top_mm"],
 ];
 
@@ -50,6 +50,37 @@ function showNumbers(answer) {
     cell.textContent = answer.said[cell.dataset.range][cell.dataset.system];
 }
 
+/* What must not be overlooked: the way the part goes, whether that is sure, and
+ * what is bent or slides. */
+const LOUD = { stud_yields: "THE STUD IS PAST ITS YIELD", toe_slides: "the toe slides",
+  strap_yields: "the strap is past its yield", strap_walks: "the strap walks",
+  heel_low: "heel low" };
+
+function showBrief(answer) {
+  const r = answer.answer;
+  const unsure = r.side_pull_low_N < 0 && r.side_pull_high_N > 0;
+  const loud = Object.keys(LOUD).filter((name) => answer.warnings.includes(name));
+  byId("brief-words").replaceChildren("The part gets " + told(answer, "toe_force_N") +
+    " and is " + pullWords(answer) +
+    (unsure ? "; within the model's band it could go either way." : "."),
+    ...(loud.length ? [make("strong", { text: "▲ " +
+      loud.map((name) => LOUD[name]).join("; ") + "." })] : []));
+}
+
+/* On a small screen the drawing goes along, small, once it is out of sight. */
+function followDrawing() {
+  new IntersectionObserver(([seen]) => {
+    byId("brief").classList.toggle("with-drawing", !seen.isIntersecting);
+    showMini();
+  }).observe(byId("side"));
+}
+
+function showMini() {
+  const wanted = byId("brief").classList.contains("with-drawing") &&
+    getComputedStyle(byId("mini")).display !== "none";
+  byId("mini").innerHTML = wanted ? byId("side").innerHTML : "";
+}
+
 function showWords(answer) {
   const parts = [];
   for (const about of Object.keys(ABOUT)) {
@@ -60,8 +91,7 @@ function showWords(answer) {
       ...texts.map((r) => make("li", { text: r.text }))));
   }
   byId("remarks").replaceChildren(...parts);
-  byId("brief").textContent = "The part gets " + told(answer, "toe_force_N") +
-    " and is " + pullWords(answer) + ".";
+  showBrief(answer);
   byId("verdict").textContent = answer.remarks.length ? answer.remarks[0].text : "";
   byId("warnings").replaceChildren(...(answer.warning_texts.length
     ? [make("h3", { text: "Mind" }), make("ul", {},
@@ -130,6 +160,7 @@ function draw() {
   trouble("");
   byId("side").innerHTML = answer.side;
   byId("plan").innerHTML = answer.plan;
+  showMini();
   showWords(answer);
   showNumbers(answer);
   showControls(answer);

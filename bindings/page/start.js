@@ -10,18 +10,18 @@ async function start() {
     throw new Error("this browser has no WebAssembly");
   await loadEngine();
   Object.assign(choices, about());
-  const unknown = readLink();
+  const said = readLink();
   makeControls();
   makeRows();
   makeLessons();
+  followDrawing();
   document.getElementById("made").textContent =
     "Strapwise " + choices.version + ", tables " + choices.tables + ".";
   refresh();
-  if (unknown.length)
-    tell("The link has settings that no strap has: " + unknown.join(", "));
+  tell(said);
   matchMedia("(prefers-color-scheme: dark)").addEventListener("change", refresh);
   new ResizeObserver(refresh).observe(document.getElementById("views"));
-  window.addEventListener("hashchange", () => { readLink(); refresh(); });
+  window.addEventListener("hashchange", () => { tell(readLink()); refresh(); });
   /* On paper the drawings are made for its width, at once. */
   matchMedia("print").addEventListener("change", () => { draw(); drawPlot(); });
   document.documentElement.dataset.ready = "yes";

@@ -3,7 +3,8 @@
 const choices = {}; /* what there is to choose from */
 const first = JSON.parse(document.getElementById("settings").textContent);
 let state = {};
-const looks = { vial: "20", show: "si first", shade: "" };
+const looks = { vial: "20", show: first.look_show || "si first", shade: "" };
+delete first.look_show;
 
 /* Settings that have a control of their own; others are carried along. */
 const CONTROLLED = ["thread", "lubrication", "torque_Nm", "stud_to_toe_mm",
@@ -24,7 +25,8 @@ function isLook(look, value) {
   return Object.hasOwn(looks, look) && offered[look].includes(value);
 }
 
-/* What a link says, over what the page opens with; unknown names are told. */
+/* What a link says, over what the page opens with. Returns what to tell of it:
+ * names that nobody knows, or why the page opens as it would without. */
 function readLink() {
   const unknown = [], given = {};
   for (const [name, value] of new URLSearchParams(location.hash.slice(1)))
@@ -40,7 +42,11 @@ function readLink() {
     if (name in given && !(instead in given)) delete state[instead];
   numbersOf(state);
   standardize();
-  return unknown;
+  const answer = ask(state);
+  if (answer.error) state = { ...first };
+  return unknown.length
+    ? "The link has settings that no strap has: " + unknown.join(", ")
+    : answer.error ? "The link was not understood: " + answer.error.message : "";
 }
 
 /* A tilt becomes a heel height and a preload a torque, which have controls. */
