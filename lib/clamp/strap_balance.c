@@ -25,14 +25,14 @@ static double positive(double value) { return value > 0 ? value : 0; }
 
 /* Equation (5), before its limit. */
 static double heel_wish(const sw__strap_geometry *g, const sw__strap_choice *c,
-                        const sw__strap_forces *f)
+                        double spread, double X)
 {
     const double own = c->rigid ? 0 : 4 / g->EA_strap; /* per mm of strap */
     const double c_toe = g->c_toe + own * g->a;
     const double c_heel = g->c_heel + own * g->b;
     const double give = c_heel + c_toe;
-    return c->firm || give <= 0 ? (f->spread > 0 ? INFINITY : -f->X / 2)
-                                : (f->spread - f->X * c_toe) / give;
+    return c->firm || give <= 0 ? (spread > 0 ? INFINITY : -X / 2)
+                                : (spread - X * c_toe) / give;
 }
 
 /* Sag at x of a strap loaded at c, both from the heel; times EI_strap. */
@@ -128,7 +128,9 @@ sw__strap_forces sw__strap_balance(const sw__strap_geometry *g,
      * a deep step may need halving, and with high friction it may jam. */
     enum { PASSES = 60, HALVINGS = 100 };
     sw__settling settling = {0, 0, 0};
-    const double wish = heel_wish(g, c, &f);
+    const double wish = heel_wish(g, c, f.spread, f.X);
+    f.T_spread = heel_wish(g, c, f.spread, 0);
+    f.T_lean = heel_wish(g, c, 0, f.X);
     double S = 0, surplus = INFINITY;
     for (int i = 0; i < PASSES && fabs(surplus) > 1e-15 * g->F; i++) {
         surplus = side_surplus(g, c, wish, S, &f);

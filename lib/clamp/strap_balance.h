@@ -53,7 +53,10 @@ typedef struct {
     double x_nut;  /* where the nut came to rest */
     double theta;  /* tilt that the nut sees, the strap's own slope off */
     double spread; /* lengthening of the underside */
-    int jammed;    /* no side pull agrees with both friction limits */
+    /* what the heel would hold if it were for the spread, or the lean, alone and
+     * had no limit; toward the toe */
+    double T_spread, T_lean;
+    int jammed; /* no side pull agrees with both friction limits */
 } sw__strap_forces;
 
 sw__strap_forces sw__strap_balance(const sw__strap_geometry *g,

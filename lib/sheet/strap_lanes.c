@@ -149,8 +149,9 @@ double sw__draw_scales(sw__picture *p, double y)
         sw__line_add(&line, " times longer");
     }
     sw__svg_group(p->svg, "class=\"scale\"");
-    y = draw_bar(p, y, N, N * p->per_N, "upright arrows: ", "",
-                 "fill=\"" SW__UPRIGHT "\"");
+    if (p->how.views != SW_VIEW_PLAN)
+        y = draw_bar(p, y, N, N * p->per_N, "upright arrows: ", "",
+                     "fill=\"" SW__UPRIGHT "\"");
     y = draw_bar(p, y, side, side * p->per_N * p->how.sideways,
                  "along the table: ", after,
                  "fill=\"#fff\" stroke=\"" SW__SIDEWAYS

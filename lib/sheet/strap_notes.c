@@ -150,6 +150,8 @@ double sw__draw_side_notes(sw__picture *p, double y)
 {
     char text[SW__WORDS_ROOM];
     sw__svg_group(p->svg, "class=\"caption\"");
+    sw__say_causes(p, text, sizeof text);
+    y = note(p, y, text);
     sw__say_tilt(p, text, sizeof text);
     y = note(p, y, text);
     y = draw_level(p, y);
@@ -164,8 +166,10 @@ double sw__draw_side_notes(sw__picture *p, double y)
 
 double sw__draw_plan_heading(sw__picture *p, double y)
 {
+    char text[SW__WORDS_ROOM];
+    sw__say_arrows(p, text, sizeof text);
     sw__svg_group(p->svg, "class=\"caption\"");
-    y = note(p, y, "from above:");
+    y = note(p, y, text);
     sw__svg_group_end(p->svg);
     return y;
 }

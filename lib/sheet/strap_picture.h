@@ -112,15 +112,18 @@ double sw__draw_text(sw__picture *p, double x, double y, const char *text,
                      double size, int bold);
 
 /* Words (strap_words.c): what a reader is told who cannot see it, and one line
- * each on tilt, side pull, stud, nut drag, friction used at the toe. */
+ * each on tilt, side pull, its two causes (or nothing), stud, nut drag, arrows
+ * of the plan view, friction used at the toe. */
 enum { SW__WORDS_ROOM = 400 };
 void sw__say_title(const sw__picture *p, char *text, size_t room);
 void sw__say_about(const sw__picture *p, char *text, size_t room);
 void sw__say_tightened(const sw__picture *p, int show, char *text, size_t room);
 void sw__say_tilt(const sw__picture *p, char *text, size_t room);
 void sw__say_pull(const sw__picture *p, char *text, size_t room);
+void sw__say_causes(const sw__picture *p, char *text, size_t room);
 void sw__say_stud(const sw__picture *p, char *text, size_t room);
 void sw__say_drag(const sw__picture *p, char *text, size_t room);
+void sw__say_arrows(const sw__picture *p, char *text, size_t room);
 void sw__say_use(const sw__picture *p, char *text, size_t room);
 
 /* Whether the part is drawn at all, and by a force that is known; whether the

@@ -91,6 +91,48 @@ void sw__say_pull(const sw__picture *p, char *text, size_t room)
     }
 }
 
+static void add_cause(const sw__picture *p, sw__line *line, const char *cause,
+                      double N)
+{
+    sw__line_add(line, cause);
+    sw__line_add(line, N > 0 ? " draws " : " pushes ");
+    sw__add_said(line, fabs(N), SW_KIND_FORCE, p->how.show);
+    sw__line_add(line, N > 0 ? " toward the stud" : " away");
+}
+
+/* What the heel's part comes from: the bending where it alone would do as much
+ * and the lean alone would not. */
+static const char *heel_cause(const sw__picture *p)
+{
+    const double T = p->out.heel_side_N * (1 - 1e-9);
+    const double bending = p->f.T_spread, lean = p->f.T_lean;
+    return !(T > 0) || !(bending > lean) ? "the heel"
+           : bending >= T && lean < T    ? "the strap's bending"
+                                      : "the heel (mostly the strap's bending)";
+}
+
+/* Equation (6): S = (-X) + (-T). */
+void sw__say_causes(const sw__picture *p, char *text, size_t room)
+{
+    const sw_strap_out *o = &p->out;
+    const sw_strap_in *in = &p->full.in;
+    const double none = 1e-6 * o->preload_N; /* less is rounding */
+    const double X = o->side_load_on_strap_N, T = o->heel_side_N;
+    const int leans = fabs(X) > none;
+    sw__line line = sw__line_start(text, room);
+    if (in->nut != SW_NUT_TURNED || o->warnings & SW_WARN_TOE_SLIDES ||
+        fabs(T) <= none || (!leans && in->seat != SW_SEAT_SPHERICAL))
+        return;
+    if (leans) {
+        add_cause(p, &line,
+                  in->strap == SW_STRAP_FULL ? "the slope under the nut"
+                                             : "tilt",
+                  -X);
+        sw__line_add(&line, ", ");
+    }
+    add_cause(p, &line, heel_cause(p), -T);
+}
+
 void sw__say_stud(const sw__picture *p, char *text, size_t room)
 {
     const sw_strap_out *o = &p->out;
@@ -159,6 +201,29 @@ void sw__say_drag(const sw__picture *p, char *text, size_t room)
 int sw__pulls(const sw__picture *p)
 {
     return has_nominal(p) && p->out.pull_direction != SW_PULL_NONE;
+}
+
+/* Which arrow of the plan view is which. */
+void sw__say_arrows(const sw__picture *p, char *text, size_t room)
+{
+    const sw_strap_out *o = &p->out;
+    const int pulls = sw__pulls(p), drags = sw__drags(p);
+    const double most =
+        fmax(pulls ? fabs(o->side_pull_N) : 0, drags ? fabs(o->drag_N) : 0);
+    sw__line line = sw__line_start(text, room);
+    sw__line_add(&line, "from above:");
+    if (!(most > 0))
+        return;
+    if (pulls)
+        sw__line_add(&line, " hollow arrow side pull");
+    if (drags)
+        sw__line_add(&line,
+                     pulls ? ", dashed nut drag" : " dashed arrow nut drag");
+    if (pulls && drags)
+        sw__line_add(&line, ", filled both together");
+    if (sw__sideways_px(p, most, NULL) < p->em)
+        sw__line_add(&line, pulls && drags ? "; too short to tell apart"
+                                           : "; too short to see");
 }
 
 /* How much of the toe's friction is used up, and by what. */

@@ -599,6 +599,144 @@ START_TEST(sweep)
 }
 END_TEST
 
+/* "257 N toward the stud" behind the verb: signed as a side pull is. */
+static double said_force(const char **at)
+{
+    const int draws = strncmp(*at, "draws ", 6) == 0;
+    must(draws || strncmp(*at, "pushes ", 7) == 0, "%s", *at);
+    const char *number = *at + (draws ? 6 : 7);
+    const char *unit = strchr(number, ' ') + 1;
+    char text[40];
+    const size_t n = (size_t)(unit - number - 1);
+    must(n < sizeof text, "%s", *at);
+    memcpy(text, number, n);
+    text[n] = '\0';
+    const double kilo = strncmp(unit, "kN ", 3) == 0 ? 1000 : 1;
+    must(kilo > 1 || strncmp(unit, "N ", 2) == 0, "%s", *at);
+    *at = strchr(unit, ' ') + 1;
+    const char *way = draws ? "toward the stud" : "away";
+    must(strncmp(*at, way, strlen(way)) == 0, "%s", *at);
+    *at += strlen(way);
+    return (draws ? 1 : -1) * kilo * sw_number(text, "force", NULL).value;
+}
+
+static const char *causes_of(const drawing *d)
+{
+    for (const element *e = d->e; e->name[0]; e++)
+        if (is_a(e, "text") &&
+            (strstr(e->text, " draws ") || strstr(e->text, " pushes ")))
+            return e->text;
+    return NULL;
+}
+
+/* Half of the last digit that is said: 99.9, 999, 9999 N, 99.99 kN. */
+static double said_to(double N)
+{
+    const double more = 1.001, size = fabs(N);
+    return more * (size < 100 ? 0.05 : size < 10000 ? 0.5 : 5e-4 * size);
+}
+
+/* What is said of the causes of a side pull is true of the answer: each is its
+ * force, their sum the pull; "bending" is no less than a strap that does not
+ * bend would do. */
+static int check_causes(int i, const sw_strap_in *in, const sw_strap_out *out,
+                        const char *text)
+{
+    sw_strap_in rigid = *in;
+    rigid.strap = SW_STRAP_RIGID;
+    const char *under = "the slope under the nut ";
+    const int underd = strncmp(text, under, strlen(under)) == 0;
+    double lean = 0;
+    int parts = 1;
+    ck_assert(in->strap == SW_STRAP_FULL || !underd);
+    if (underd || strncmp(text, "tilt ", 5) == 0) {
+        text += underd ? strlen(under) : 5;
+        lean = said_force(&text);
+        must(strncmp(text, ", ", 2) == 0, "strap %d: %s", i, text);
+        text += 2;
+        parts++;
+    }
+    const int bending = strncmp(text, "the strap's bending ", 20) == 0;
+    must(bending || strncmp(text, "the heel ", 9) == 0, "strap %d: %s", i,
+         text);
+    if (bending)
+        must(out->heel_side_N > 0 && sw_strap(&rigid, NULL).heel_side_N <=
+                                         out->heel_side_N * (1 + 1e-9),
+             "strap %d", i);
+    text += bending                                ? 20
+            : strncmp(text, "the heel (", 10) == 0 ? strcspn(text, ")") + 2
+                                                   : 9;
+    const double heel = said_force(&text);
+    must(*text == '\0', "strap %d: %s", i, text);
+    near(lean, -out->side_load_on_strap_N, said_to(lean), 0);
+    near(heel, -out->heel_side_N, said_to(heel), 0);
+    near(lean + heel, out->side_pull_N, said_to(lean) + said_to(heel), 0);
+    return parts;
+}
+
+START_TEST(causes)
+{
+    randoms r = {20240930};
+    int drawn_at_all = 0, said[3] = {0, 0, 0};
+    while (drawn_at_all < 500) {
+        sw_strap_in in = some_strap(&r);
+        in.mu_toe = random_between(&r, 0.1, 0.9);
+        sw_strap_drawing_in how = defaults();
+        how.width_px = 4000;
+        how.text_px = 9;
+        how.show = SW_SHOW_SI;
+        const sw_strap_out out = sw_strap(&in, NULL);
+        if (out.status)
+            continue;
+        const int i = drawn_at_all++;
+        sheet s = drawn("causes", &in, &how);
+        const char *text = causes_of(&s.d);
+        const double none = 1e-6 * out.preload_N;
+        const int wanted = in.nut == SW_NUT_TURNED &&
+                           !(out.warnings & SW_WARN_TOE_SLIDES) &&
+                           fabs(out.heel_side_N) > none &&
+                           (in.seat == SW_SEAT_SPHERICAL ||
+                            fabs(out.side_load_on_strap_N) > none);
+        must((text != NULL) == wanted, "strap %d: %s", i, text ? text : "-");
+        said[text ? check_causes(i, &in, &out, text) : 0]++;
+        drop(&s);
+    }
+    must(said[0] > 50 && said[1] > 25 && said[2] > 100, "%d, %d, %d", said[0],
+         said[1], said[2]);
+}
+END_TEST
+
+/* Which arrow is which, in words; arrows that do not stand in a view have no
+ * scale below it. */
+START_TEST(arrows)
+{
+    sw_strap_in in = base_strap(9000, 2);
+    sw_strap_drawing_in how = defaults();
+    how.views = SW_VIEW_PLAN;
+    sheet s = drawn("free", &in, &how);
+    ck_assert(has_text(&s, "from above: hollow arrow side pull, dashed nut "
+                           "drag, filled both together</text>"));
+    ck_assert(!has_text(&s, "upright arrows"));
+    drop(&s);
+    how.sideways = 1;
+    how.full_force_N = 1e6; /* 9000 N: a hundredth of a fifth of 860 px */
+    s = drawn("short", &in, &how);
+    ck_assert(has_text(&s, "; too short to tell apart"));
+    drop(&s);
+    how = defaults();
+    in.restraint = SW_RESTRAINT_HELD;
+    s = drawn("held", &in, &how);
+    ck_assert(has_text(&s, "from above: hollow arrow side pull</text>"));
+    ck_assert(has_text(&s, "upright arrows"));
+    drop(&s);
+    in.strap = SW_STRAP_RIGID;
+    in.tilt_deg = 0;
+    s = drawn("none", &in, &how);
+    ck_assert(has_text(&s, "from above:</text>"));
+    drop(&s);
+}
+END_TEST
+
 /* At the sizes of a telephone, a window and a projector, straps whose units
  * lay on the first number of the rule. */
 START_TEST(rule)
@@ -666,5 +804,5 @@ int main(void)
 {
     return RUN_TESTS("strap drawing", upright, slope, heights, side_pull,
                      no_side_pull, plan, level, nut_leans, words, still, cut,
-                     same, refused, sweep, rule, extremes);
+                     same, refused, sweep, causes, arrows, rule, extremes);
 }
