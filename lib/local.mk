@@ -85,7 +85,8 @@ libstrapwise_la_SOURCES = \
 	lib/sheet/tilt_curve.h lib/sheet/tilt_curve.c \
 	lib/sheet/tilt_words.h lib/sheet/tilt_words.c \
 	lib/sheet/tilt_sheet.h lib/sheet/tilt_sheet.c \
-	lib/sheet/tilt_scales.c lib/sheet/tilt_names.c \
+	lib/sheet/tilt_scales.c \
+	lib/sheet/tilt_places.h lib/sheet/tilt_places.c lib/sheet/tilt_names.c \
 	lib/sheet/tilt_plot.c
 nodist_libstrapwise_la_SOURCES = $(TABLE_SOURCES) base/tables.h
 

@@ -22,7 +22,7 @@ PAGE_ENGINE = \
 	lib/sheet/strap_plan.c lib/sheet/strap_words.c \
 	lib/sheet/strap_drawing.c lib/sheet/tilt_curve.c \
 	lib/sheet/tilt_words.c lib/sheet/tilt_sheet.c lib/sheet/tilt_scales.c \
-	lib/sheet/tilt_names.c lib/sheet/tilt_plot.c \
+	lib/sheet/tilt_places.c lib/sheet/tilt_names.c lib/sheet/tilt_plot.c \
 	bindings/cli/slots.c bindings/cli/page.c \
 	bindings/cli/json.c bindings/cli/json_parts.c \
 	bindings/page/structs.c bindings/page/settings.c \

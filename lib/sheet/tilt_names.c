@@ -1,11 +1,11 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
  * Tilt names: the words in the graphs of a plot of tilt. Each has several
- * places and takes the one that covers least (lettering.c); those with the least
+ * places and takes the one that covers least (tilt_places.c); those with the least
  * choice come first. Where all places are taken it is left out: the lines before
  * the graphs have samples of the curves and say which way the part goes.
  */
-#include "sheet/tilt_sheet.h"
+#include "sheet/tilt_places.h"
 
 #include <string.h>
 
@@ -50,31 +50,7 @@ static void start_labels(sw__sheet *p, int graph)
     }
 }
 
-/* One or two lines of words; a two-line text has its break as '\n'. */
-typedef struct {
-    const char *text;
-    double width, height;
-} words;
-
-static words measure(const sw__sheet *p, const char *text)
-{
-    const char *broken = strchr(text, '\n');
-    const double size = 0.92 * p->T;
-    words w = {text, 0, 1.15 * p->T};
-    if (broken) {
-        char first[60];
-        sw__copy(first, sizeof first, text);
-        first[broken - text] = '\0';
-        w.width = size *
-                  fmax(sw__letters_em(first, 0), sw__letters_em(broken + 1, 0));
-        w.height *= 2;
-    } else {
-        w.width = size * sw__letters_em(text, 0);
-    }
-    return w;
-}
-
-static void write_words(sw__sheet *p, const words *w, const sw__box *b,
+static void write_words(sw__sheet *p, const sw__words *w, const sw__box *b,
                         const char *look)
 {
     const double x = (b->left + b->right) / 2, base = 0.28 * p->T;
@@ -96,80 +72,14 @@ static void write_words(sw__sheet *p, const words *w, const sw__box *b,
     }
 }
 
-/* Highest and lowest place of a curve over a width. */
-static void extent(const sw__sheet *p, int graph, int seat, double left,
-                   double right, double *top, double *bottom)
-{
-    const sw__tilts *t = p->t;
-    const double step =
-        (sw__sheet_x(p, t->high_deg) - sw__sheet_x(p, t->low_deg)) /
-        (t->points - 1);
-    const double start = p->frame[graph].left;
-    const int first = (int)fmax(0, floor((left - start) / step));
-    const int last = (int)fmin(t->points - 1, ceil((right - start) / step));
-    *top = INFINITY;
-    *bottom = -INFINITY;
-    for (int i = first; i <= last; i++)
-        if (t->curve[seat][i].known) {
-            const double y = sw__sheet_place(p, graph, &t->curve[seat][i]).y;
-            *top = fmin(*top, y);
-            *bottom = fmax(*bottom, y);
-        }
-}
-
-/* Beside a curve's points from .. end - 1, over or under it, near it and near
- * their middle if that does no harm. Returns the harm done. */
-static double beside_curve(const sw__sheet *p, int graph, int seat, int from,
-                           int end, const words *w, sw__box *best)
-{
-    enum { TRIALS = 24 };
-    /* lettering sizes */
-    static const double gaps[] = {0.3, 0.9, 1.6, 2.4, 3.4, 4.6};
-    enum { PLACES = 2 * sizeof gaps / sizeof gaps[0] };
-    const double far = 8, aside = 0.2; /* harm of them, per lettering size */
-    const sw__box *room = &p->labels.room;
-    const sw__tilts *t = p->t;
-    const double middle = (sw__sheet_x(p, t->curve[seat][from].tilt_deg) +
-                           sw__sheet_x(p, t->curve[seat][end - 1].tilt_deg)) /
-                          2;
-    double least = INFINITY;
-    for (int i = 0; i <= TRIALS; i++) {
-        const sw__tilt_point *q =
-            &t->curve[seat][from + (end - 1 - from) * i / TRIALS];
-        if (!q->known)
-            continue;
-        const double half = w->width / 2;
-        const double x =
-            fmin(fmax(sw__sheet_x(p, q->tilt_deg), room->left + half),
-                 room->right - half);
-        double top, bottom;
-        extent(p, graph, seat, x - half, x + half, &top, &bottom);
-        for (int k = 0; k < PLACES; k++) {
-            const double gap = gaps[k / 2] * p->T;
-            const double y = k % 2 ? bottom + gap : top - gap - w->height;
-            const sw__box b = {x - half, y, x + half, y + w->height};
-            const double off =
-                far * (gaps[k / 2] - gaps[0]) + aside * fabs(x - middle) / p->T;
-            if (off >= least) /* and the harm comes on top */
-                continue;
-            const double harm = off + sw__label_harm(&p->labels, &b);
-            if (harm < least) {
-                least = harm;
-                *best = b;
-            }
-        }
-    }
-    return least;
-}
-
 static void name_curves(sw__sheet *p, int graph)
 {
     static const char *const name[SW__TILT_SEATS] = {"flat seat",
                                                      "dished seat"};
     for (int seat = 0; seat < SW__TILT_SEATS; seat++) {
-        const words w = measure(p, name[seat]);
+        const sw__words w = sw__words_of(p, name[seat]);
         sw__box b;
-        if (beside_curve(p, graph, seat, 0, p->t->points, &w, &b) >=
+        if (sw__beside_curve(p, graph, seat, 0, p->t->points, &w, &b) >=
             SW__LABEL_COVERED)
             continue;
         sw__sheet_group(
@@ -202,12 +112,12 @@ static int next(const sw__sheet *p, const stretch_name *n, int *from, int *end)
 /* The longest stretch; where no place beside it is free, another. */
 static void name_one(sw__sheet *p, int graph, stretch_name *n)
 {
-    const words w = measure(p, n->text);
+    const sw__words w = sw__words_of(p, n->text);
     sw__box b, best = {0, 0, 0, 0};
     int most = 0;
     for (int from = 0, end; next(p, n, &from, &end); from = end)
-        if (end - from > most && beside_curve(p, graph, n->seat, from, end, &w,
-                                              &b) < SW__LABEL_COVERED) {
+        if (end - from > most && sw__beside_curve(p, graph, n->seat, from, end,
+                                                  &w, &b) < SW__LABEL_COVERED) {
             most = end - from;
             n->named = from;
             best = b;
@@ -222,46 +132,16 @@ static void name_one(sw__sheet *p, int graph, stretch_name *n)
 /* The other stretches, where there is room. */
 static void name_others(sw__sheet *p, int graph, const stretch_name *n)
 {
-    const words w = measure(p, n->text);
+    const sw__words w = sw__words_of(p, n->text);
     sw__box b;
     if (n->named < 0)
         return;
     sw__sheet_group(p, n->class_look, "font-size", 0.92 * p->T);
     for (int from = 0, end; next(p, n, &from, &end); from = end)
         if (from != n->named &&
-            beside_curve(p, graph, n->seat, from, end, &w, &b) < 2 * p->T)
+            sw__beside_curve(p, graph, n->seat, from, end, &w, &b) < 2 * p->T)
             write_words(p, &w, &b, ink_of(n->seat));
     sw__svg_group_end(&p->svg);
-}
-
-/* The best place for words on one side of zero: at the left edge or, where that
- * is taken, elsewhere. Returns the harm done. */
-static double beside_zero(const sw__sheet *p, int graph, int under,
-                          const words *w, sw__box *best)
-{
-    enum { ACROSS = 5, DOWN = 8 };
-    const sw__box *room = &p->labels.room;
-    const double zero = sw__sheet_y(p, graph, 0);
-    const double top = under ? zero + 0.2 * p->T : room->top;
-    const double bottom = under ? room->bottom : zero - 0.2 * p->T;
-    const double way_down = bottom - top - w->height;
-    const double way_across = room->right - room->left - w->width;
-    double least = INFINITY;
-    if (way_down < 0 || way_across < 0)
-        return least;
-    for (int i = 0; i < ACROSS; i++)
-        for (int k = 0; k < DOWN; k++) {
-            const double part = (double)k / (DOWN - 1);
-            const double y = top + way_down * (under ? 1 - part : part);
-            const double x = room->left + way_across * i / (ACROSS - 1);
-            const sw__box b = {x, y, x + w->width, y + w->height};
-            const double harm = sw__label_harm(&p->labels, &b);
-            if (harm < least) {
-                least = harm;
-                *best = b;
-            }
-        }
-    return least;
 }
 
 /* What lies over or under zero means; in two lines if that is better. */
@@ -273,13 +153,13 @@ static int name_side(sw__sheet *p, int graph, int under)
         {{"part gets more", "part gets\nmore"},
          {"part gets less", "part gets\nless"}}};
     const double broken = 2 * p->T; /* harm of two lines */
-    words best_words = {NULL, 0, 0};
+    sw__words best_words = {NULL, 0, 0};
     double least = SW__LABEL_COVERED;
     sw__box b, best = {0, 0, 0, 0};
     for (int lines = 0; lines < 2; lines++) {
-        const words w = measure(p, text[graph][under][lines]);
+        const sw__words w = sw__words_of(p, text[graph][under][lines]);
         const double harm =
-            lines * broken + beside_zero(p, graph, under, &w, &b);
+            lines * broken + sw__beside_zero(p, graph, under, &w, &b);
         if (harm < least) {
             least = harm;
             best = b;
