@@ -141,7 +141,7 @@ static const struct {
     {SW_WARN_STUD_YIELDS, "the stud is past its yield"},
     {SW_WARN_STRAP_YIELDS, "the strap is past its yield"},
     {SW_WARN_HEEL_LOW, "heel low: raise it above the toe"},
-    {SW_WARN_SEAT_ANGLE, "the tilt is more than the dished seat takes up"},
+    {SW_WARN_SEAT_ANGLE, "the tilt is more than the spherical seat takes up"},
     {SW_WARN_NUT_TRAVEL, "the nut meets the end of its slot"},
     {SW_WARN_MEASURES, "the measures do not fit together"},
 };

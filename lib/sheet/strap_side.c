@@ -64,7 +64,7 @@ static void describe(const sw__picture *p, upright *u, const char *name,
         add_line(u, text);
     }
     if (high)
-        add_line(u, "high end");
+        add_line(u, "on the high side");
     for (int i = 0; i < u->lines; i++)
         u->width = fmax(u->width, p->em * sw__letters_em(u->line[i], i == 0));
 }
@@ -79,7 +79,8 @@ static void list(const sw__picture *p, upright u[FORCES])
     static const char *const name[FORCES] = {"heel", "stud", "toe"};
     const double N[FORCES] = {p->out.heel_force_N, p->out.preload_N,
                               p->out.toe_force_N};
-    const double x[FORCES] = {0, p->g.b, p->g.L};
+    /* the nut goes along the strap as it finds its seat */
+    const double x[FORCES] = {0, p->g.b + p->out.nut_travel_mm, p->g.L};
     const double y[FORCES] = {0, p->stud_top, p->toe.y};
     const double most = 1.6 * p->per_N * p->how.full_force_N;
     memset(u, 0, FORCES * sizeof u[0]);
@@ -150,6 +151,33 @@ static void draw_side_pull(sw__picture *p)
     p->cut_short |= cut;
     if (cut)
         sw__arrow_cut(p->svg, near, far, p->head_size, "");
+    sw__svg_group_end(p->svg);
+}
+
+/* Along the table on the strap: what pushes it, at stud and heel; the two are
+ * what the part feels. */
+static void draw_on_strap(sw__picture *p)
+{
+    const double N[2] = {p->out.side_load_on_strap_N, p->out.heel_side_N};
+    const double x[2] = {p->g.b, 0}, up[2] = {0.62, 0.3};
+    if (p->out.warnings & SW_WARN_NO_NOMINAL)
+        return;
+    sw__svg_group(p->svg, "class=\"on-strap\" fill=\"#fff\" stroke=\"#1a1a1a\" "
+                          "stroke-width=\"1\"");
+    for (int i = 0; i < 2; i++) {
+        int cut;
+        const double long_px = sw__sideways_px(p, N[i], &cut);
+        if (long_px < 2)
+            continue;
+        const sw__point at = sw__on_strap(p, x[i], up[i] * p->g.t);
+        const sw__point tail = sw__px(p, at.x, at.y);
+        const sw__point head = {tail.x + (N[i] > 0 ? long_px : -long_px),
+                                tail.y};
+        sw__arrow(p->svg, tail, head, 0.8 * p->head_size, "");
+        p->cut_short |= cut;
+        if (cut)
+            sw__arrow_cut(p->svg, tail, head, 0.8 * p->head_size, "");
+    }
     sw__svg_group_end(p->svg);
 }
 
@@ -233,9 +261,13 @@ static void draw_heights(sw__picture *p, double top, double bottom)
 {
     if (p->left < 2 * p->em) /* no lanes on a narrow sheet */
         return;
-    draw_height(p, "heel", p->full.in.heel_height_mm,
-                sw__px(p, p->block_left, 0).x, 1.6 * p->em, 0, top, bottom);
-    draw_height(p, "part", p->full.in.part_height_mm, p->part_end,
+    const int assumed = (p->full.in.assumed &
+                         sw__bit(SW_STRUCT_STRAP_IN, "part_height_mm")) != 0;
+    draw_height(p, assumed ? "heel, assumed" : "heel",
+                p->full.in.heel_height_mm, sw__px(p, p->block_left, 0).x,
+                1.6 * p->em, 0, top, bottom);
+    draw_height(p, assumed ? "part, assumed" : "part",
+                p->full.in.part_height_mm, p->part_end,
                 p->how.width_px - 1.6 * p->em, p->part_top, top, bottom);
 }
 
@@ -290,6 +322,7 @@ double sw__draw_side(sw__picture *p, double y)
     draw_axis(p);
     draw_level(p);
     draw_heights(p, top, bottom);
+    draw_on_strap(p);
     draw_side_pull(p);
     draw_forces(p, u, band, band_end);
     y = sw__draw_distances(p, bottom);

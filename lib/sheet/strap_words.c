@@ -140,7 +140,7 @@ void sw__say_stud(const sw__picture *p, char *text, size_t room)
     if (o->seat_state == SW_STATE_LEVEL) {
         sw__line_add(&line, "stud stays straight");
     } else if (o->seat_state == SW_STATE_SWIVELLED) {
-        sw__line_add(&line, "stud stays straight: the dished seat takes the "
+        sw__line_add(&line, "stud stays straight: the spherical seat takes the "
                             "tilt up");
     } else if (p->full.in.foot == SW_FOOT_ROCKING &&
                fabs(o->stud_bending_Nm) < 0.005) { /* said as 0 */

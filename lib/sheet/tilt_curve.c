@@ -28,6 +28,7 @@ static sw__tilt_point point_of(const sw_strap_out *s, double tilt_deg)
         p.error_pct = s->toe_force_error_pct;
         p.slides = (s->warnings & SW_WARN_TOE_SLIDES) != 0;
         p.past = (s->warnings & SW_WARN_SEAT_ANGLE) != 0;
+        p.yields = (s->warnings & SW_WARN_STUD_YIELDS) != 0;
     }
     return p;
 }

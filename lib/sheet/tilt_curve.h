@@ -22,6 +22,7 @@ typedef struct {
     int known;     /* else there is no equilibrium, or no such heel */
     int slides;    /* the toe is at its friction limit */
     int past;      /* beyond what the spherical pair takes up */
+    int yields;    /* the stud is past its yield */
 } sw__tilt_point;
 
 typedef struct {

@@ -75,7 +75,7 @@ static void write_words(sw__sheet *p, const sw__words *w, const sw__box *b,
 static void name_curves(sw__sheet *p, int graph)
 {
     static const char *const name[SW__TILT_SEATS] = {"flat seat",
-                                                     "dished seat"};
+                                                     "spherical seat"};
     for (int seat = 0; seat < SW__TILT_SEATS; seat++) {
         const sw__words w = sw__words_of(p, name[seat]);
         sw__box b;
@@ -188,6 +188,12 @@ static int name_all(sw__sheet *p, int graph, int sides_first)
     stretch_name stretches[] = {
         {SW__TILT_FLAT, sw__is_sliding, "toe slides", "class=\"slides\"", -1},
         {SW__TILT_DISHED, sw__is_sliding, "toe slides", "class=\"slides\"", -1},
+        {SW__TILT_FLAT, sw__is_yielding,
+         narrow ? "stud past\nits yield" : "stud past its yield",
+         "class=\"yields\"", -1},
+        {SW__TILT_DISHED, sw__is_yielding,
+         narrow ? "stud past\nits yield" : "stud past its yield",
+         "class=\"yields\"", -1},
         {SW__TILT_DISHED, sw__is_past,
          narrow ? "past what the\npair takes up"
                 : "past what the pair takes up",

@@ -7,13 +7,14 @@
  * left alone, and the toe force against that of the level strap. A curve is
  * told from the other by its dashes and by its name beside it, not by colour
  * alone. Thick: the toe is at its friction limit, which flattens the curve.
+ * Barred: the stud is past its yield.
  * Dots: beyond what the spherical pair takes up. A gap: no equilibrium, or the
  * heel would be below the table. The curves: tilt_curve.c; scales: tilt_scales.c;
  * words: tilt_words.c and tilt_names.c.
  *
  * All measures are in sizes of the lettering, so that a narrow drawing keeps
  * its words and loses graduations. Groups have classes (axis, grid, flat,
- * dished, here, sw__is_sliding, caption) beside their looks, for a page that wants
+ * dished, here, slides, yields, caption) beside their looks, for a page that wants
  * others.
  */
 #include "sheet/tilt_sheet.h"
@@ -54,6 +55,13 @@ static void stretches(sw__sheet *p, int graph, int seat, sw__point_test passes,
 static void curves(sw__sheet *p, int graph)
 {
     char look[80];
+    for (int seat = 0; seat < SW__TILT_SEATS; seat++) {
+        sw__sheet_group(p, "class=\"yields\" fill=\"none\" stroke=\"#e9b3ab\"",
+                        "stroke-width", 0.9 * p->T);
+        sw__sheet_dashes(p, 0.2, 0.2, look, sizeof look);
+        stretches(p, graph, seat, sw__is_yielding, 0, look);
+        sw__svg_group_end(&p->svg);
+    }
     if (graph == SW__PULL) {
         for (int seat = 0; seat < SW__TILT_SEATS; seat++) {
             sw__sheet_group(p,

@@ -60,6 +60,7 @@ int sw__is_known(const sw__tilt_point *q) { return q->known; }
 int sw__is_within(const sw__tilt_point *q) { return q->known && !q->past; }
 int sw__is_past(const sw__tilt_point *q) { return q->known && q->past; }
 int sw__is_sliding(const sw__tilt_point *q) { return q->known && q->slides; }
+int sw__is_yielding(const sw__tilt_point *q) { return q->known && q->yields; }
 
 int sw__sheet_stretch(const sw__tilts *t, int seat, sw__point_test passes,
                       int *from, int *end)

@@ -47,6 +47,7 @@ int sw__is_known(const sw__tilt_point *q);
 int sw__is_within(const sw__tilt_point *q);
 int sw__is_past(const sw__tilt_point *q);
 int sw__is_sliding(const sw__tilt_point *q);
+int sw__is_yielding(const sw__tilt_point *q);
 
 /* The next stretch at or behind `from` of which all points pass, as first and
  * past-the-last index; 0 where there is none. */

@@ -24,7 +24,7 @@ static void say_seat(const sw__tilts *t, int seat, int show, char *text)
 {
     const sw__tilt_point *q = &t->here[seat];
     sw__line line = sw__line_start(text, SW__TILT_TEXT);
-    sw__line_add(&line, seat == SW__TILT_FLAT ? "flat seat" : "dished seat");
+    sw__line_add(&line, seat == SW__TILT_FLAT ? "flat seat" : "spherical seat");
     if (!q->known) {
         sw__line_add(&line, ": no answer at this tilt");
         return;

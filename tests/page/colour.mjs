@@ -58,7 +58,7 @@ await t.part("words", async () => {
     [...box.querySelectorAll("text")].map((text) => text.textContent).join("\n"));
   t.ok(/toward|away/i.test(await texts("side")), "the side view does not say which way");
   t.ok(/toward|away/i.test(await texts("plan")), "the plan does not say which way");
-  t.ok(/flat/i.test(await texts("plot")) && /dished/i.test(await texts("plot")),
+  t.ok(/flat/i.test(await texts("plot")) && /spherical/i.test(await texts("plot")),
     "the curves have no names");
   for (const id of ["side", "plan", "plot"]) {
     const about = await page.$eval(`#${id} svg`, (svg) => [svg.querySelector("title")?.textContent,

@@ -545,7 +545,7 @@ START_TEST(words)
                 must(says(&d, "drawn toward") && says(&d, "pushed"),
                      "%s, %g px: a side without words", what, size[k][0]);
                 check_named(what, &d, "flat", "flat seat");
-                check_named(what, &d, "dished", "dished seat");
+                check_named(what, &d, "dished", "spherical seat");
                 free(d.e);
                 sw_drawing_free(made);
             }
