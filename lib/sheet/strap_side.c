@@ -166,11 +166,16 @@ static void draw_on_strap(sw__picture *p)
                           "stroke-width=\"1\"");
     for (int i = 0; i < 2; i++) {
         int cut;
-        const double long_px = sw__sideways_px(p, N[i], &cut);
-        if (long_px < 2)
-            continue;
+        const double wish = sw__sideways_px(p, N[i], &cut);
         const sw__point at = sw__on_strap(p, x[i], up[i] * p->g.t);
         const sw__point tail = sw__px(p, at.x, at.y);
+        /* no farther than the strap goes */
+        const double end =
+            sw__px(p, N[i] > 0 ? p->strap_right : p->strap_left, 0).x;
+        const double long_px = fmin(wish, fabs(end - tail.x));
+        if (long_px < 2)
+            continue;
+        cut |= long_px < wish;
         const sw__point head = {tail.x + (N[i] > 0 ? long_px : -long_px),
                                 tail.y};
         sw__arrow(p->svg, tail, head, 0.8 * p->head_size, "");
