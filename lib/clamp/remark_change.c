@@ -83,6 +83,30 @@ static void say_heel(sw__remarks *r)
     sw__remark_add(r, ".");
 }
 
+/* Before all else: the elastic answer ends where the stud yields. */
+static void say_yield(sw__remarks *r)
+{
+    if (!sw__remark_warns(r, SW_WARN_STUD_YIELDS))
+        return;
+    const sw_strap_out level = at_level(r);
+    if (level.status || !sw__is_set(level.stud_yield_use) ||
+        !sw__remark(r, SW_ABOUT_CHANGE))
+        return;
+    if (level.stud_yield_use < 1 && r->rise_mm != 0) {
+        sw__remark_add(r, "Spare the stud: with the strap level it would be "
+                          "loaded to ");
+        sw__remark_say(r, level.stud_yield_use, SW_KIND_RATIO);
+        sw__remark_add(r, " of its yield instead of ");
+        sw__remark_say(r, r->out.stud_yield_use, SW_KIND_RATIO);
+        sw__remark_add(r, ".");
+    } else {
+        sw__remark_add(r, "Turn the nut less or take a stronger stud: even "
+                          "level it would be loaded to ");
+        sw__remark_say(r, level.stud_yield_use, SW_KIND_RATIO);
+        sw__remark_add(r, " of its yield.");
+    }
+}
+
 static void say_pair(sw__remarks *r)
 {
     if (r->in.seat != SW_SEAT_FLAT || !sw__remark_is_bent(r))
@@ -137,6 +161,7 @@ static void say_hold(sw__remarks *r)
 
 void sw__remark_changes(sw__remarks *r)
 {
+    say_yield(r);
     say_heel(r);
     say_pair(r);
     say_stud_place(r);
