@@ -6,38 +6,62 @@
 #include "../page/document.h"
 #include "cli.h"
 
+#include <math.h>
 #include <string.h>
+
+/* A round number near a size, never 0. */
+static double round_near(double value)
+{
+    double step = 1;
+    while (value / step < 4)
+        step /= 10;
+    while (value / step > 40)
+        step *= 10;
+    step *= value / step >= 20 ? 5 : value / step >= 8 ? 2 : 1;
+    return step * floor(value / step + 0.5);
+}
+
+/* A fifth of the proof load is usual on such straps and bends no stud. */
+static double usual_torque(const char *thread, double nominal_mm)
+{
+    sw_chart_in q;
+    sw_chart_defaults(&q);
+    strcpy(q.thread, thread);
+    q.proof_fraction = 0.2;
+    const sw_chart_out row = sw_chart(&q, NULL);
+    if (!row.status && is_known(row.limit_torque_Nm))
+        return round_near(row.limit_torque_Nm);
+    const double ratio = nominal_mm / 12; /* as M12, whose is 25 N.m */
+    return round_near(25 * ratio * ratio * ratio);
+}
 
 /* What is not said is a strap on a bench of ours, its heel a little high. */
 static void complete(sw_strap_in *in)
 {
     if (!in->thread[0])
         strcpy(in->thread, "M12");
+    const sw_thread_out t = sw_thread(in->thread, NULL);
+    const double d = t.status ? 12 : t.nominal_mm;
+    if (!t.status) /* as the page's menu has it */
+        strcpy(in->thread, t.designation);
     if (!in->lubrication[0] && !is_known(in->nut_factor) &&
         !is_known(in->mu_thread) && !is_known(in->mu_seat))
         strcpy(in->lubrication, "oiled");
-    if (!is_known(in->torque_Nm) && !is_known(in->preload_N)) {
-        sw_chart_in q;
-        sw_chart_defaults(&q);
-        strcpy(q.thread, in->thread);
-        q.proof_fraction = 0.2;
-        const sw_chart_out row = sw_chart(&q, NULL);
-        in->torque_Nm = row.status ? 20 : row.limit_torque_Nm;
-        const double step = in->torque_Nm < 10 ? 0.5 : 5;
-        in->torque_Nm = step * (double)(long)(in->torque_Nm / step + 0.5);
-    }
-    const sw_thread_out t = sw_thread(in->thread, NULL);
-    const double d = t.status ? 12 : t.nominal_mm;
+    if (!is_known(in->torque_Nm) && !is_known(in->preload_N))
+        in->torque_Nm = usual_torque(in->thread, d);
     if (!is_known(in->stud_to_toe_mm))
-        in->stud_to_toe_mm = (double)(long)(2.5 * d + 0.5);
+        in->stud_to_toe_mm = floor(2.5 * d + 0.5);
     if (!is_known(in->stud_to_heel_mm))
-        in->stud_to_heel_mm = (double)(long)(5 * d + 0.5);
+        in->stud_to_heel_mm = floor(5 * d + 0.5);
     if (!is_known(in->part_height_mm))
-        in->part_height_mm = (double)(long)(4 * d + 0.5);
+        in->part_height_mm = floor(4 * d + 0.5);
     if (!in->nose) /* its contact does not jump when the heel passes level */
         in->nose = SW_NOSE_ROUND;
     if (!is_known(in->heel_height_mm) && !is_known(in->tilt_deg))
-        in->heel_height_mm = in->part_height_mm + (double)(long)(d / 6 + 0.5);
+        in->heel_height_mm =
+            in->part_height_mm + floor(d / 6 + 0.5) +
+            (is_known(in->pad_thickness_mm) ? in->pad_thickness_mm : 0) +
+            (is_known(in->step_mm) ? in->step_mm : 0);
 }
 
 /* The page has a torque and two heights; a preload and a tilt become such. */
@@ -95,6 +119,10 @@ int run_page(request *r, page *p)
         return complain(NOT_FINISHED, r->command->name,
                         "this strapwise was built without the page; its "
                         "configure says what was missing",
+                        (char *)NULL);
+    if (r->json)
+        return complain(BAD_INPUT, r->command->name,
+                        "--json: a page is HTML and nothing else",
                         (char *)NULL);
     sw_strap_in *in = &r->question.in.strap;
     const int status = settle(r, in);

@@ -7,6 +7,7 @@
  *   answer    every field of the result, as "strapwise strap --json" has it
  *   said      each of both that has a unit, as people read it, {si, us}
  *   limit_torque_Nm  torque at three quarters of the stud's proof load, or null
+ *   heel      its height when level, and the ends of its slide
  *   remarks, warnings, warning_texts, assumed, not_checked
  */
 #include "answer.h"
@@ -15,6 +16,11 @@
 
 #include <math.h>
 #include <string.h>
+
+static double in_radians(double deg)
+{
+    return deg * sw_unit_factor("rad", SW_KIND_ANGLE, "unit", NULL).value;
+}
 
 static void error_json(json *j, const sw_error *err)
 {
@@ -90,28 +96,57 @@ static void said_all(json *j, const sw_strap_in *full, const sw_strap_out *out)
     json_close(j, '}');
 }
 
-/* How far the nut may be turned, from the wall chart; SW_UNSET where the
- * grade does not say. */
-static sw_chart_out limits(const sw_strap_in *full)
+/* How far the nut may be turned: the wall chart's tension, and the torque for
+ * it with this strap's own friction. SW_UNSET where the grade does not say. */
+typedef struct {
+    double preload_N, torque_Nm;
+} limit;
+
+static limit limit_of(const sw_strap_in *full)
 {
-    sw_chart_in q;
-    sw_chart_defaults(&q);
+    sw_chart_in chart;
+    sw_torque_in q;
+    sw_chart_defaults(&chart);
+    sw_torque_defaults(&q);
+    strcpy(chart.thread, full->thread);
+    strcpy(chart.grade, full->grade);
     strcpy(q.thread, full->thread);
-    strcpy(q.lubrication, full->lubrication);
     strcpy(q.grade, full->grade);
-    q.nut_factor = full->nut_factor;
-    return sw_chart(&q, NULL);
+    const sw_chart_out row = sw_chart(&chart, NULL);
+    if (row.status || !is_known(row.limit_preload_N))
+        return (limit){SW_UNSET, SW_UNSET};
+    q.preload_N = row.limit_preload_N;
+    q.mu_thread = full->mu_thread;
+    q.mu_seat = full->mu_seat;
+    q.friction_radius_mm = full->friction_radius_mm;
+    q.prevailing_torque_Nm = full->prevailing_torque_Nm;
+    const sw_torque_out t = sw_torque(&q, NULL);
+    return (limit){row.limit_preload_N, t.status ? SW_UNSET : t.torque_Nm};
 }
 
 /* Arrows keep their scale while the torque is turned, so that they grow with
  * it; half of what the stud may get fills the room. */
-static void set_scale(settings *s, const sw_strap_out *out,
-                      const sw_chart_out *limit)
+static void set_scale(settings *s, const sw_strap_out *out, const limit *most)
 {
-    if (!is_known(s->drawing.full_force_N) && !limit->status &&
-        is_known(limit->limit_preload_N))
-        s->drawing.full_force_N =
-            fmax(out->preload_N, 0.5 * limit->limit_preload_N);
+    if (!is_known(s->drawing.full_force_N) && is_known(most->preload_N))
+        s->drawing.full_force_N = fmax(out->preload_N, 0.5 * most->preload_N);
+}
+
+/* Where a heel height is level, and how far the page's slide goes either way.
+ */
+#define HEEL_REACH_DEG 6
+static void heel(json *j, const sw_strap_in *full)
+{
+    const double radian = in_radians(1);
+    const double span = full->stud_to_toe_mm + full->stud_to_heel_mm;
+    const double level =
+        full->heel_height_mm - span * tan(radian * full->tilt_deg);
+    const double reach = span * tan(radian * HEEL_REACH_DEG);
+    json_open(j, "heel", '{');
+    json_number(j, "level_mm", level);
+    json_number(j, "low_mm", fmax(0, level - reach));
+    json_number(j, "high_mm", level + reach);
+    json_close(j, '}');
 }
 
 static void assumed(json *j, const sw_strap_in *in)
@@ -215,9 +250,11 @@ void answer_settings(const char *lines, page *text)
         json_end(&j);
         return;
     }
-    const sw_chart_out limit = limits(&full);
-    set_scale(&s, &out, &limit);
+    const limit most = limit_of(&full);
+    set_scale(&s, &out, &most);
     if (!draw(&s, text, &err)) {
+        for (int i = PAGE_SIDE; i < PAGE_TEXTS; i++)
+            text[i].text[text[i].length = 0] = '\0';
         error_json(&j, &err);
         json_end(&j);
         return;
@@ -226,8 +263,8 @@ void answer_settings(const char *lines, page *text)
     fields(&j, "used", SW_STRUCT_STRAP_IN, &full);
     fields(&j, "answer", SW_STRUCT_STRAP_OUT, &out);
     said_all(&j, &full, &out);
-    json_number(&j, "limit_torque_Nm",
-                limit.status ? SW_UNSET : limit.limit_torque_Nm);
+    json_number(&j, "limit_torque_Nm", most.torque_Nm);
+    heel(&j, &full);
     remarks(&j, &s.strap, s.drawing.show);
     json_warnings(&j, "warnings", out.warnings);
     warning_texts(&j, out.warnings);

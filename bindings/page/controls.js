@@ -22,7 +22,7 @@ const SLIDES = [
       heel_height_mm: tidy(Math.max(0, state.heel_height_mm - state.part_height_mm + value)) }),
     note: "the heel follows" },
   { id: "heel-height", field: "heel_height_mm", label: "heel height",
-    ends: () => [Math.max(0, level() - 0.105 * span()), level() + 0.105 * span()],
+    ends: (a) => [a.heel.low_mm, a.heel.high_mm],
     note: "the middle is level" },
 ];
 
@@ -44,8 +44,6 @@ const VIALS = [["20", "20 mm/m, very coarse"], ["10", "10 mm/m"], ["1", "1 mm/m"
 const byId = (id) => document.getElementById(id);
 const tidy = (value) => Math.round(value * 1000) / 1000;
 const span = () => state.stud_to_toe_mm + state.stud_to_heel_mm;
-const level = () => state.part_height_mm + (Number(state.pad_thickness_mm) || 0) +
-  (Number(state.step_mm) || 0);
 const bore = (answer) => {
   const row = choices.threads.find((t) => t.name === answer.used.thread);
   return row ? row.nominal_mm : 12;

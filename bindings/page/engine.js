@@ -26,7 +26,8 @@ function engineText(which) {
  * they were asked for. */
 function ask(settings) {
   const lines = Object.entries(settings)
-    .map(([name, value]) => name + "=" + value).join("\n");
+    .map(([name, value]) => (name + "=" + value).replace(/[\n\r\0]/g, " "))
+    .join("\n");
   const bytes = new TextEncoder().encode(lines);
   if (bytes.length + 1 > engine.page_room())
     throw new Error("too many settings");

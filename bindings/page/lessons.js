@@ -7,8 +7,8 @@ function bench(values) {
   const d = bore(ask(first));
   const part = tidy(Math.max(first.part_height_mm, 6 * d));
   return { ...first, part_height_mm: part, torque_Nm: tidy(0.6 * first.torque_Nm),
-    heel_height_mm: tidy(part + (Number(first.pad_thickness_mm) || 0) +
-      (Number(first.step_mm) || 0)),
+    heel_height_mm: tidy(ask({ ...first, part_height_mm: part,
+      heel_height_mm: part }).heel.level_mm),
     restraint: "held", nose: "round", heel: "block", ...values };
 }
 const firstSpan = () => first.stud_to_toe_mm + first.stud_to_heel_mm;

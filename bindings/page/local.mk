@@ -61,7 +61,7 @@ bindings/page/engine.wasm: $(PAGE_ENGINE) $(PAGE_INCLUDED) $(PAGE_TABLES) \
 		base/tables.h $(include_HEADERS) $(roominclude_HEADERS)
 	$(AM_V_GEN)$(MKDIR_P) $(@D) && \
 	$(WASM_CC) $(PAGE_CFLAGS) -nostartfiles -Wl,--no-entry \
-	-Wl,--strip-all -o $@.tmp $(addprefix $(top_srcdir)/,$(PAGE_ENGINE)) \
+	-Wl,-z,stack-size=262144 -Wl,--stack-first -Wl,--strip-all -o $@.tmp $(addprefix $(top_srcdir)/,$(PAGE_ENGINE)) \
 	$(PAGE_TABLES) && mv $@.tmp $@
 else
 bindings/page/engine.wasm: bindings/page/shipped.wasm
@@ -92,7 +92,10 @@ dist-page: bindings/page/engine.wasm
 	$(MKDIR_P) $(distdir)/bindings/page && \
 	cp bindings/page/engine.wasm $(distdir)/bindings/page/shipped.wasm
 else
-DIST_PAGE =
+DIST_PAGE = dist-no-page
+dist-no-page:
+	@echo 'a release carries the teaching page: configure --with-page' >&2; \
+	exit 1
 strapwise_SOURCES += bindings/page/no_document.c
 endif
 EXTRA_DIST += bindings/page/no_document.c

@@ -5,6 +5,7 @@ const first = JSON.parse(document.getElementById("settings").textContent);
 let state = {};
 const looks = { vial: "20", show: first.look_show || "si first", shade: "" };
 delete first.look_show;
+const firstLooks = { ...looks };
 
 /* Settings that have a control of their own; others are carried along. */
 const CONTROLLED = ["thread", "lubrication", "torque_Nm", "stud_to_toe_mm",
@@ -29,12 +30,13 @@ function isLook(look, value) {
  * names that nobody knows, or why the page opens as it would without. */
 function readLink() {
   const unknown = [], given = {};
+  Object.assign(looks, firstLooks);
   for (const [name, value] of new URLSearchParams(location.hash.slice(1)))
     if (name.startsWith("look_")) {
       if (isLook(name.slice(5), value)) looks[name.slice(5)] = value;
       else unknown.push(name.slice(0, 40));
-    } else if (Object.hasOwn(choices.settings, name) && value.length < 100 &&
-      name !== "nut") /* here it is turned */
+    } else if (Object.hasOwn(choices.settings, name) &&
+      /^[^\n\r\0]{0,60}$/.test(value) && name !== "nut") /* here it is turned */
       given[name] = value;
     else unknown.push(name.slice(0, 40));
   state = { ...first, ...given };

@@ -71,10 +71,25 @@ run page --thread 1/2-13 --preload 2000lbf --nut-factor 0.2 --stud-to-toe 30mm \
     --strap-width 50mm -o "$tmp/c.html"
 check test "$status" -eq 0
 # 2000 lbf * 12.7 mm * 0.2 = 22.597 N.m
-opens "$tmp/c.html" '"thread": "1/2-13"' '"heel_height_mm": 43.1428' \
+opens "$tmp/c.html" '"heel_height_mm": 43.1428' \
     '"torque_Nm": 22.59' '"seat": "spherical"' '"strap_width_mm": 50'
 settings "$tmp/c.html" >"$tmp/settings"
 check test "$(grep -c -E 'tilt_deg|preload_N' "$tmp/settings")" -eq 0
+
+# a thread as people write it is the one of the page's menu
+opens "$tmp/c.html" '"thread": "1/2-13 UNC"'
+# every size opens, also where no table says how hard it may be tightened
+for thread in M1.6 M2.5 M6 M36 M48 M64 10-32 '0-80' 2-8 m16x2; do
+    run page --thread "$thread" -o "$tmp/d.html" --replace
+    if test "$status" -eq 0; then pass; else fail "$(cat "$tmp/err")"; fi
+done
+opens "$tmp/d.html" '"thread": "M16"'
+# a heel a little high counts pad and step: 48 + 5 + 2 mm
+run page --pad-thickness 5mm -o "$tmp/d.html" --replace
+opens "$tmp/d.html" '"heel_height_mm": 55'
+run page --units us -o "$tmp/d.html" --replace
+opens "$tmp/d.html" '"look_show": "us first"'
+bad 2 'a page is HTML' page --json
 
 # what a strap refuses, a page refuses
 bad 2 'M13' page --thread M13
