@@ -19,7 +19,7 @@
 
 static double in_radians(double deg)
 {
-    return deg * sw_unit_factor("rad", SW_KIND_ANGLE, "unit", NULL).value;
+    return deg / sw_unit_factor("rad", SW_KIND_ANGLE, "unit", NULL).value;
 }
 
 static void error_json(json *j, const sw_error *err)
@@ -137,11 +137,10 @@ static void set_scale(settings *s, const sw_strap_out *out, const limit *most)
 #define HEEL_REACH_DEG 6
 static void heel(json *j, const sw_strap_in *full)
 {
-    const double radian = in_radians(1);
     const double span = full->stud_to_toe_mm + full->stud_to_heel_mm;
     const double level =
-        full->heel_height_mm - span * tan(radian * full->tilt_deg);
-    const double reach = span * tan(radian * HEEL_REACH_DEG);
+        full->heel_height_mm - span * tan(in_radians(full->tilt_deg));
+    const double reach = span * tan(in_radians(HEEL_REACH_DEG));
     json_open(j, "heel", '{');
     json_number(j, "level_mm", level);
     json_number(j, "low_mm", fmax(0, level - reach));

@@ -67,18 +67,32 @@ function showBrief(answer) {
       loud.map((name) => LOUD[name]).join("; ") + "." })] : []));
 }
 
-/* On a small screen the drawing goes along, small, once it is out of sight. */
+/* On a small screen the drawing goes along, small, while there are controls in
+ * sight and it is not. */
 function followDrawing() {
-  new IntersectionObserver(([seen]) => {
-    byId("brief").classList.toggle("with-drawing", !seen.isIntersecting);
+  const inSight = new Map();
+  const observer = new IntersectionObserver((entries) => {
+    for (const entry of entries) inSight.set(entry.target.id, entry.isIntersecting);
+    byId("brief").classList.toggle("with-drawing",
+      !inSight.get("side") && inSight.get("controls") === true);
     showMini();
-  }).observe(byId("side"));
+  });
+  observer.observe(byId("side"));
+  observer.observe(byId("controls"));
 }
 
 function showMini() {
   const wanted = byId("brief").classList.contains("with-drawing") &&
     getComputedStyle(byId("mini")).display !== "none";
   byId("mini").innerHTML = wanted ? byId("side").innerHTML : "";
+  /* without the words below it, which the headline has */
+  const svg = byId("mini").querySelector("svg");
+  const words = svg && svg.querySelector("g.verdict text");
+  if (!words) return;
+  svg.removeAttribute("width");
+  svg.removeAttribute("height");
+  svg.setAttribute("viewBox", "0 0 " + svg.viewBox.baseVal.width + " " +
+    (Number(words.getAttribute("y")) - 1.6 * lettersFor(widthOf("side"))));
 }
 
 function showWords(answer) {

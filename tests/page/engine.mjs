@@ -2,6 +2,7 @@
 //
 // Engine: the library in WebAssembly says what the command says, to the last
 // digit, and outlives bad input. No browser.
+import { execFileSync } from "node:child_process";
 import { readFileSync } from "node:fs";
 import { chance, env, tally } from "./common.mjs";
 import { option, strapwiseAll, wide } from "./strap.mjs";
@@ -114,6 +115,29 @@ await t.part("random settings", async () => {
   t.ok(oneOff < numbers / 1000, oneOff, "of", numbers, "numbers are one off in the twelfth digit");
   console.log(`engine: ${answered} answered, ${refused} refused, ${numbers} numbers, ` +
     `${oneOff} of them one off in the twelfth digit`);
+});
+
+// Slides: level by hand, reach 6 degrees; the torque by the command, whose
+// tension is three quarters of the proof load of the class.
+await t.part("ends of the slides", async () => {
+  const strap = { thread: "M12", torque_Nm: 20, stud_to_toe_mm: 30, stud_to_heel_mm: 60,
+    part_height_mm: 40, pad_thickness_mm: 3, step_mm: -2, heel_height_mm: 45 };
+  const near = (a, b, digits) => Math.abs(a - b) <= 10 ** -digits * Math.abs(b);
+  const heel = ask(strap).heel, reach = 90 * Math.tan(6 * Math.PI / 180);
+  t.ok(near(heel.level_mm, 41, 10), "level at", heel.level_mm);
+  t.ok(near(heel.low_mm, 41 - reach, 10) && near(heel.high_mm, 41 + reach, 10), "reach", heel);
+  for (const friction of [{ nut_factor: 0.15 }, { mu_thread: 0.05, mu_seat: 0.05 },
+    { mu_thread: 0.1, mu_seat: 0.14, prevailing_torque_Nm: 4 }]) {
+    const torque = ask({ ...strap, ...friction }).limit_torque_Nm;
+    const options = Object.entries(friction).flatMap(([name, value]) => [
+      "--" + name.replace(/_Nm$/, "").replace(/_/g, "-"),
+      value + (name.endsWith("_Nm") ? "N.m" : "")]);
+    // ISO 898-1: M12 has 84.3 mm2, class 8.8 a proof stress of 580 MPa up to M16
+    const told = JSON.parse(execFileSync(env("STRAPWISE"), ["preload", "M12", "--torque",
+      torque + "N.m", "--json", ...options], { encoding: "utf8" }));
+    t.ok(near(told.preload_N, 0.75 * 580 * 84.3, 2), JSON.stringify(friction), torque, "N.m give",
+      told.preload_N);
+  }
 });
 
 await t.part("bad input", async () => {

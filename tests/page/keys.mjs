@@ -22,18 +22,23 @@ const controls = (page) => page.evaluate(() => {
   return names;
 });
 
-// What has the focus: its name, whether that can be seen, whether it lies bare.
+// What has the focus: its name, whether that can be seen, whether it lies bare: a
+// control as a whole, a long region to be scrolled in some of its height.
 const focus = (page) => page.evaluate(() => {
   const c = document.activeElement;
   if (!c || c === document.body) return null;
   const style = getComputedStyle(c), box = c.getBoundingClientRect();
-  const at = document.elementFromPoint(box.x + box.width / 2,
-    box.y + Math.min(box.height, innerHeight) / 2);
+  const long = box.height > innerHeight / 4;
+  const top = Math.max(box.top, 0), bottom = Math.min(box.bottom, innerHeight);
+  const isBare = (share) => {
+    const at = document.elementFromPoint(box.x + box.width / 2, top + share * (bottom - top));
+    return Boolean(at) && (c === at || c.contains(at) || at.contains(c) &&
+      !["HTML", "BODY", "MAIN"].includes(at.tagName));
+  };
   return {
     name: c.dataset.known || c.getAttribute("aria-labelledby") || c.tagName,
     marked: style.outlineStyle !== "none" && parseFloat(style.outlineWidth) >= 2,
-    bare: Boolean(at) && (c === at || c.contains(at) || at.contains(c) && at.tagName !== "HTML" &&
-      at.tagName !== "BODY" && at.tagName !== "MAIN"),
+    bare: bottom > top && (long ? [0.1, 0.3, 0.5, 0.7, 0.9].some(isBare) : isBare(0.5)),
   };
 });
 

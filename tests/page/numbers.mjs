@@ -56,7 +56,7 @@ const LABELS = {
   tilt_deg: /tilt, heel high \+/, stud_bending_Nm: /bending of the stud at the nut/,
   foot_bending_Nm: /bending of the stud at its foot/, stud_stress_MPa: /stress in the stud/,
   stud_yield_use: /share of the stud's yield/, strap_stress_MPa: /stress in the strap/,
-  strap_sag_mm: /sag/, nut_travel_mm: /way of the nut.*toward the toe \+/, top_mm: /highest/,
+  strap_sag_mm: /sag/, nut_travel_mm: /travel of the nut.*toward the toe \+/, top_mm: /highest/,
 };
 
 await t.part("labels", async () => {
