@@ -76,6 +76,9 @@ function followDrawing() {
     byId("brief").classList.toggle("with-drawing",
       !inSight.get("side") && inSight.get("controls") === true);
     showMini();
+    /* it must not come to lie over what is being worked with */
+    if (byId("controls").contains(document.activeElement))
+      document.activeElement.scrollIntoView({ block: "nearest" });
   });
   observer.observe(byId("side"));
   observer.observe(byId("controls"));
