@@ -71,99 +71,136 @@ static int check_pictures(const request *r)
     if (r->svg && r->tilt_svg && strcmp(r->svg, r->tilt_svg) == 0)
         return complain(BAD_INPUT, r->command->name,
                         "--tilt-svg: not the same file as --svg", (char *)NULL);
+    if (r->tilt_svg && r->question.in.strap.nut == SW_NUT_STILL)
+        return complain(BAD_INPUT, r->command->name,
+                        "--tilt-svg: a nut that is not turned has a range, and "
+                        "no line to plot",
+                        (char *)NULL);
     const int status = picture_refused(r, "--svg", r->svg);
     return status ? status : picture_refused(r, "--tilt-svg", r->tilt_svg);
 }
 
-/* The strap as it was found, where one was to be found. */
+/* The strap as it was found, where one was to be found. Both are made before
+ * one is written. */
 static int draw(request *r)
 {
     sw_error err;
     sw_strap_drawing_in how;
     const sw_strap_in *in = &r->question.in.strap;
-    int status = DONE;
+    sw_drawing *views = NULL, *plot = NULL;
     sw_strap_drawing_defaults(&how);
     how.show = r->us ? SW_SHOW_US_FIRST : SW_SHOW_SI_FIRST;
     if (request_given(r, "--vial"))
         how.vial_mm_per_m = r->question.arguments.vial_mm_per_m;
-    if (r->svg)
+    if (r->svg && !(views = sw_strap_drawing(in, &how, &err)))
+        return complain_error(r, &err);
+    if (r->tilt_svg &&
+        !(plot = sw_tilt_plot(in, SW_UNSET, SW_UNSET, how.show, &err))) {
+        sw_drawing_free(views);
+        return complain_error(r, &err);
+    }
+    int status = views ? picture_deliver(r, views, r->svg, &err) : DONE;
+    if (!status && views && plot && same_file(r->svg, r->tilt_svg))
         status =
-            picture_deliver(r, sw_strap_drawing(in, &how, &err), r->svg, &err);
-    if (!status && r->tilt_svg)
-        status = picture_deliver(
-            r, sw_tilt_plot(in, SW_UNSET, SW_UNSET, how.show, &err),
-            r->tilt_svg, &err);
+            complain(BAD_INPUT, r->command->name,
+                     "--tilt-svg: not the same file as --svg", (char *)NULL);
+    if (!status && plot)
+        return picture_deliver(r, plot, r->tilt_svg, &err);
+    sw_drawing_free(plot);
     return status;
 }
 
-int run_strap(request *r, page *p)
+typedef struct {
+    answer found, strap, spread, turn;
+    const topic *find; /* what was asked backwards, or NULL */
+    int spreads;
+    uint64_t own; /* warnings of the strap itself */
+} told;
+
+static int solve(request *r, told *a)
 {
-    answer found, a, spread, turn;
     int status = check_pictures(r);
     if (!status)
         status = calibration_take(r);
     if (!status)
-        status = find_ask(r, &found);
+        status = find_ask(r, &a->found);
     if (status)
         return status;
-    const topic *find = find_topic(r);
-    r->topic->solve(&r->question, &a);
-    if (a.out.status)
-        return complain_error(r, &a.err);
-    turn.out.turn = sw_strap_turn(&r->question.in.strap, SW_UNSET, &turn.err);
-    const int spreads = wants_spread(r);
-    uint64_t own = topic_warnings(r->topic, &a) | r->calibration.warnings;
-    if (spreads) {
-        status = spread_strap(r, &spread);
+    a->find = find_topic(r);
+    r->topic->solve(&r->question, &a->strap);
+    if (a->strap.out.status)
+        return complain_error(r, &a->strap.err);
+    a->turn.out.turn =
+        sw_strap_turn(&r->question.in.strap, SW_UNSET, &a->turn.err);
+    a->spreads = wants_spread(r);
+    a->own = topic_warnings(r->topic, &a->strap) | r->calibration.warnings;
+    if (a->spreads) {
+        status = spread_strap(r, &a->spread);
         if (status)
             return status;
-        own |= spread.out.strap_spread.warnings;
+        a->own |= a->spread.out.strap_spread.warnings;
     }
-    r->warnings = own | (find ? topic_warnings(find, &found) : 0);
-    status = find && find->out == SW_STRUCT_WINDOW_OUT &&
-                     found.out.window.verdict == SW_VERDICT_NONE
-                 ? NOT_MET
-                 : DONE;
-    const int drawn = draw(r);
-    if (drawn)
-        return drawn;
-    const topic *asked = spreads ? r->with : r->topic;
-    if (r->json) {
-        json j = json_start(p);
-        if (spreads && (spread_asked(r) || r->calibration.scatters))
-            take_spread(&a.out.strap, &spread.out.strap_spread);
-        json_fields(&j, r, r->topic, &a);
-        if (find)
-            find_json(&j, r, &found);
-        if (spreads)
-            spread_json(&j, r, &spread);
-        if (!turn.out.status)
-            turn_json(&j, r, &turn);
-        json_calibration(&j, r);
-        json_assumed(&j, asked, &r->question, r);
-        json_matters(&j, &r->question.in.strap);
-        json_not_checked(&j, r->topic);
-        json_warnings(&j, "warnings", r->warnings);
-        json_end(&j);
-        return status;
-    }
-    if (find)
-        say_find(p, r, &found);
-    say_strap(p, r, &a.out.strap);
-    if (!turn.out.status) /* nobody turns a nut that stands still */
-        say_turn(p, &turn.out.turn);
-    if (spreads)
-        say_strap_spread(p, r, &spread.out.strap_spread);
+    r->warnings = a->own | (a->find ? topic_warnings(a->find, &a->found) : 0);
+    return DONE;
+}
+
+static void whole_json(request *r, page *p, told *a)
+{
+    json j = json_start(p);
+    if (a->spreads && (spread_asked(r) || r->calibration.scatters))
+        take_spread(&a->strap.out.strap, &a->spread.out.strap_spread);
+    json_fields(&j, r, r->topic, &a->strap);
+    if (a->find)
+        find_json(&j, r, &a->found);
+    if (a->spreads)
+        spread_json(&j, r, &a->spread);
+    if (!a->turn.out.status)
+        turn_json(&j, r, &a->turn);
+    json_calibration(&j, r);
+    json_assumed(&j, a->spreads ? r->with : r->topic, &r->question, r);
+    json_matters(&j, &r->question.in.strap);
+    json_not_checked(&j, r->topic);
+    json_warnings(&j, "warnings", r->warnings);
+    json_end(&j);
+}
+
+static void whole_text(request *r, page *p, told *a)
+{
+    const sw_strap_out *strap = &a->strap.out.strap;
+    if (a->find)
+        say_find(p, r, &a->found);
+    say_strap(p, r, strap);
+    if (!a->turn.out.status) /* nobody turns a nut that stands still */
+        say_turn(p, &a->turn.out.turn);
+    if (a->spreads)
+        say_strap_spread(p, r, &a->spread.out.strap_spread);
     say_calibration(p, r);
-    say_warnings(p, own);
+    say_warnings(p, a->own);
     /* what matters is judged by the nominal answer; one that has none gets the
      * plain list */
-    if (own & SW_WARN_NO_NOMINAL)
+    if (a->own & SW_WARN_NO_NOMINAL)
         r->assumed = 1;
+    const topic *asked = a->spreads ? r->with : r->topic;
     if (!r->assumed)
-        say_matters(p, r->us, &r->question.in.strap, a.out.strap.toe_force_N);
+        say_matters(p, r->us, &r->question.in.strap, strap->toe_force_N);
     say_assumed(p, r->us, r->assumed ? asked : NULL, &r->question, r);
     say_not_checked(p, r->topic);
     say_caution(p);
-    return status;
+}
+
+int run_strap(request *r, page *p)
+{
+    told a;
+    int status = solve(r, &a);
+    if (status)
+        return status;
+    const int none = a.find && a.find->out == SW_STRUCT_WINDOW_OUT &&
+                     a.found.out.window.verdict == SW_VERDICT_NONE;
+    if (r->json)
+        whole_json(r, p, &a);
+    else
+        whole_text(r, p, &a);
+    if (none) /* there is no strap to draw */
+        return NOT_MET;
+    return draw(r);
 }

@@ -275,12 +275,18 @@ def unit_factor(unit, kind, field=None):
 def say(value, kind, show="si first"):
     """A quantity as people read it: say(6052, KIND_FORCE) is
     '6052 N (1361 lbf)'. show: 'si first', 'us first', 'si' or 'us'."""
-    return _say(value, kind, show)
+    return _said(_say(value, kind, show), kind)
 
 
 def say_range(low, high, kind, show="si first"):
     """Two ends on one scale: '7710 .. 8064 N (1733 .. 1813 lbf)'."""
-    return _say_range(low, high, kind, show)
+    return _said(_say_range(low, high, kind, show), kind)
+
+
+def _said(text, kind):
+    if not text:
+        raise Error("kind: %r has no text" % (kind,))
+    return text
 
 
 def strap_drawing(q, width_px=None, text_px=None, full_force_N=None,

@@ -29,15 +29,16 @@ typedef enum {
  *
  * @param value  in the library's unit of the kind
  * @param kind   sw_kind: FORCE, TORQUE, LENGTH, PRESSURE, RATIO, ANGLE
- * @param show   sw_show
+ * @param show   sw_show; 0: SI first
  * @param text   receives the text, UTF-8; at least 64 bytes
  * @param room   size of text
- * @return length written, 0 when room is too small or the kind has no text
+ * @return length written; 0, and an empty text, when room is too small, the
+ *         kind has no text or there is no such way to show it
  */
 SW_API size_t sw_say(double value, int kind, int show, char *text, size_t room);
 
-/** Writes two ends on one scale: "7.71 .. 8.06 kN (1733 .. 1812 lbf)". Forces,
- *  torques and lengths; otherwise as sw_say(); at least 100 bytes. */
+/** Writes two ends on one scale: "7.71 .. 8.06 kN (1733 .. 1812 lbf)", or one
+ *  value where they are the same to a millionth; at least 100 bytes. */
 SW_API size_t sw_say_range(double low, double high, int kind, int show,
                            char *text, size_t room);
 

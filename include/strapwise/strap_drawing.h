@@ -51,7 +51,7 @@ SW_API void sw_strap_drawing_defaults(sw_strap_drawing_in *in);
  * proportions; the tilt is not exaggerated. Upright arrows come from above and
  * end where the force presses: the stud's on the nut, those of toe and heel on
  * part and heel. Open arrows along the table are what the part feels: side
- * pull, nut drag, both together. Every force is also written, in both systems,
+ * pull, nut drag, both together. Every force is also written, as `show` says,
  * and said in words in the description.
  *
  * @param in   as for sw_strap()

@@ -81,8 +81,8 @@ SW_API SW_NODISCARD sw_quantity_out sw_unit_factor(const char *unit, int kind,
 SW_API size_t sw_format(double value, int digits, char *text, size_t room);
 
 /** The same with a fixed number of decimals, 0 .. 12, halves away from zero:
- *  "3.00"; never "-0.00". Values that have no decimals to fix (beyond 2^53)
- *  are written by sw_format(). */
+ *  "3.00"; never "-0.00". A value of more than 15 digits in all has no decimals
+ *  to fix and is written as sw_format() does. */
 SW_API size_t sw_format_fixed(double value, int decimals, char *text,
                               size_t room);
 

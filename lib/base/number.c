@@ -171,7 +171,10 @@ size_t sw_format_fixed(double value, int decimals, char *text, size_t room)
     for (int i = n; i < decimals; i++)
         sw__line_add(&line, "0");
     sw__line_add(&line, decimals > 0 ? part : "");
-    if (!text || line.length >= room)
+    if (!text || room == 0)
+        return 0;
+    text[0] = '\0';
+    if (line.length >= room)
         return 0;
     memcpy(text, made, line.length + 1);
     return line.length;

@@ -58,6 +58,12 @@ static void percent(sw__line *l, double ratio)
     sw__line_add(l, " %");
 }
 
+static void angle(sw__line *l, double deg)
+{
+    fixed(l, deg, fabs(deg) > 0 && fabs(deg) < 0.05 ? 3 : 2);
+    sw__line_add(l, " deg");
+}
+
 static void force(sw__line *l, int us, double N)
 {
     if (us) {
@@ -160,16 +166,22 @@ static void torque_range(sw__line *l, int us, double low, double high)
 
 static void length_range(sw__line *l, int us, double low, double high)
 {
+    const int fine = fmax(fabs(low), fabs(high)) < 10;
     if (us)
         ends(l, in_unit(low, "in", SW_KIND_LENGTH),
-             in_unit(high, "in", SW_KIND_LENGTH), 3, " in");
+             in_unit(high, "in", SW_KIND_LENGTH), fine ? 4 : 3, " in");
     else
-        ends(l, low, high, force_decimals(fmax(fabs(low), fabs(high)), 0),
-             " mm");
+        ends(l, low, high, fine ? 2 : 1, " mm");
 }
 
-/* What is written in two systems; a range, or one value where both ends are
- * the same number. */
+static void stress_range(sw__line *l, int us, double low, double high)
+{
+    digits(l, us ? in_unit(low, "ksi", SW_KIND_PRESSURE) : low, 3);
+    sw__line_add(l, " .. ");
+    stress(l, us, high);
+}
+
+/* What is written in two systems: one value, and a range. */
 static void (*const one[])(sw__line *, int, double) = {
     [SW_KIND_FORCE] = force,
     [SW_KIND_TORQUE] = torque,
@@ -180,12 +192,12 @@ static void (*const two[])(sw__line *, int, double, double) = {
     [SW_KIND_FORCE] = force_range,
     [SW_KIND_TORQUE] = torque_range,
     [SW_KIND_LENGTH] = length_range,
-    [SW_KIND_PRESSURE] = NULL,
+    [SW_KIND_PRESSURE] = stress_range,
 };
 
 static void half(sw__line *l, int kind, int us, double low, double high)
 {
-    if (low == high || !two[kind])
+    if (low == high)
         one[kind](l, us, low);
     else
         two[kind](l, us, low, high);
@@ -202,6 +214,18 @@ static void in_systems(sw__line *l, int kind, int show, double low, double high)
     sw__line_add(l, ")");
 }
 
+/* In one unit alone. */
+static void plainly(sw__line *l, int kind, double low, double high)
+{
+    void (*const write)(sw__line *, double) =
+        kind == SW_KIND_RATIO ? percent : angle;
+    write(l, low);
+    if (high == low)
+        return;
+    sw__line_add(l, " .. ");
+    write(l, high);
+}
+
 static size_t say(double low, double high, int kind, int show, char *text,
                   size_t room)
 {
@@ -210,18 +234,17 @@ static size_t say(double low, double high, int kind, int show, char *text,
     if (!text || room == 0)
         return 0;
     text[0] = '\0';
-    if (!is_known(low) || !is_known(high)) {
-        sw__line_add(&l, "-");
-    } else if (kind == SW_KIND_RATIO) {
-        percent(&l, low);
-    } else if (kind == SW_KIND_ANGLE) {
-        fixed(&l, low, fabs(low) > 0 && fabs(low) < 0.05 ? 3 : 2);
-        sw__line_add(&l, " deg");
-    } else if (kind >= SW_KIND_LENGTH && kind <= SW_KIND_PRESSURE) {
-        in_systems(&l, kind, show, low, high);
-    } else {
+    const int alone = kind == SW_KIND_RATIO || kind == SW_KIND_ANGLE;
+    if (!alone && !(kind >= SW_KIND_LENGTH && kind <= SW_KIND_PRESSURE))
         return 0;
-    }
+    if (show < 0 || show > SW_SHOW_US)
+        return 0;
+    if (!is_known(low) || !is_known(high))
+        sw__line_add(&l, "-");
+    else if (alone)
+        plainly(&l, kind, low, high);
+    else
+        in_systems(&l, kind, show, low, high);
     const size_t n = strlen(made);
     if (n >= room)
         return 0;

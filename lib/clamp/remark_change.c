@@ -13,6 +13,8 @@
 
 #include <strapwise/say.h>
 
+#define WORTH 0.8 /* of a side pull: less of a change is not worth a word */
+
 /* "the side pull would go from .. to .." */
 static void add_pulls(sw__remarks *r, const sw_strap_out *then)
 {
@@ -65,8 +67,9 @@ static void say_heel(sw__remarks *r)
         return;
     }
     const sw_strap_out level = at_level(r);
-    const int helps = !r->still && r->rise_mm > 0 &&
-                      fabs(level.side_pull_N) < fabs(r->out.side_pull_N);
+    const int helps =
+        !r->still && r->rise_mm > 0 &&
+        fabs(level.side_pull_N) < WORTH * fabs(r->out.side_pull_N);
     if (level.status || !(low || helps) || !sw__remark(r, SW_ABOUT_CHANGE))
         return;
     sw__remark_add(r, low ? "Raise the heel by " : "Lower the heel by ");
@@ -123,7 +126,7 @@ static void say_pair(sw__remarks *r)
                           : "A spherical washer pair would take up part of the "
                             "slope");
     const int worse =
-        !r->still && fabs(pair.side_pull_N) > fabs(r->out.side_pull_N);
+        !r->still && WORTH * fabs(pair.side_pull_N) > fabs(r->out.side_pull_N);
     sw__remark_add(r, worse ? ", but " : ": ");
     add_pulls(r, &pair);
     sw__remark_add(r, ".");

@@ -67,6 +67,20 @@ START_TEST(by_hand)
                      "177 .. 239 in-lbf");
     ck_assert_str_eq(both(-20, 5, SW_KIND_LENGTH, SW_SHOW_SI),
                      "-20.0 .. 5.0 mm");
+    /* 0.02 / 25.4 = 0.0008 in, 0.04 / 25.4 = 0.0016 in */
+    ck_assert_str_eq(both(0.02, 0.04, SW_KIND_LENGTH, SW_SHOW_SI_FIRST),
+                     "0.02 .. 0.04 mm (0.0008 .. 0.0016 in)");
+    /* 100 MPa = 14.5 ksi, 200 MPa = 29.0 ksi */
+    ck_assert_str_eq(both(100, 200, SW_KIND_PRESSURE, SW_SHOW_SI_FIRST),
+                     "100 .. 200 MPa (14.5 .. 29 ksi)");
+    ck_assert_str_eq(both(0.1, 0.2, SW_KIND_RATIO, SW_SHOW_SI), "10 % .. 20 %");
+    ck_assert_str_eq(both(0.5, 1, SW_KIND_ANGLE, SW_SHOW_US),
+                     "0.50 deg .. 1.00 deg");
+    ck_assert_str_eq(both(8000, 12000, SW_KIND_FORCE, SW_SHOW_SI),
+                     "8.00 .. 12.00 kN");
+    ck_assert_str_eq(said(0.456, SW_KIND_TORQUE, SW_SHOW_SI),
+                     "0.46 N\xc2\xb7m");
+    ck_assert_str_eq(said(0.0123, SW_KIND_ANGLE, SW_SHOW_SI), "0.012 deg");
 }
 END_TEST
 
@@ -80,6 +94,10 @@ START_TEST(nothing)
     ck_assert_str_eq(text, "");
     ck_assert_uint_eq(sw_say(1, SW_KIND_SLOPE, SW_SHOW_SI, text, 8), 0);
     ck_assert_uint_eq(sw_say(1, 0, SW_SHOW_SI, text, 8), 0);
+    ck_assert_uint_eq(sw_say(NAN, 99, SW_SHOW_SI, text, 8), 0);
+    ck_assert_uint_eq(sw_say(1, SW_KIND_FORCE, 77, text, 8), 0);
+    ck_assert_uint_eq(sw_say(1, SW_KIND_FORCE, -1, text, 8), 0);
+    ck_assert_str_eq(said(1, SW_KIND_FORCE, 0), "1 N (0.2 lbf)");
     ck_assert_uint_eq(sw_say(1, SW_KIND_FORCE, SW_SHOW_SI, NULL, 8), 0);
     ck_assert_uint_eq(sw_say(1, SW_KIND_FORCE, SW_SHOW_SI, text, 0), 0);
 }
@@ -132,6 +150,7 @@ START_TEST(fixed)
             near(atof(text), row[i].value, 0, 0);
     }
     ck_assert_uint_eq(sw_format_fixed(3, 2, text, 4), 0);
+    ck_assert_str_eq(text, "");
     ck_assert_uint_eq(sw_format_fixed(3, 2, text, 5), 4);
 }
 END_TEST

@@ -58,8 +58,16 @@ bad 3 'cannot write' $strap --svg "$tmp/none/e.svg"
 bad 2 '--tilt: ' $strap --tilt 3deg --svg "$tmp/e.svg"
 check test ! -e "$tmp/e.svg"
 # nobody turns this nut: it has no line to plot
-bad 1 'nut' $strap --nut still --tilt-svg "$tmp/e.svg"
+bad 2 '--tilt-svg: a nut' $strap --nut still --svg "$tmp/e.svg" --tilt-svg "$tmp/f.svg"
 check test ! -e "$tmp/e.svg"
+# one file under two names
+cp "$tmp/a.svg" "$tmp/g.svg"
+bad 2 'not the same file' $strap --svg "$tmp/g.svg" --tilt-svg "$tmp/./g.svg" \
+    --replace
+# where no torque works there is no strap to draw
+run $strap --find window --hold 8kN --flat 8.1kN --svg "$tmp/h.svg"
+check test "$status" -ne 0
+check test ! -e "$tmp/h.svg"
 good $strap --nut still --svg "$tmp/e.svg"
 
 finish

@@ -242,6 +242,7 @@ class Values(unittest.TestCase):
             strapwise.say_range(7710, 8064, strapwise.KIND_FORCE),
             "7710 .. 8064 N (1733 .. 1813 lbf)")
         self.assertRaises(Error, strapwise.say, 1, strapwise.KIND_FORCE, "uk")
+        self.assertRaises(Error, strapwise.say, 1, 99)
 
     def test_strap_drawing(self):
         q = level()
