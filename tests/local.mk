@@ -50,6 +50,7 @@ C_TESTS = \
 	tests/sheet/test_svg \
 	tests/sheet/test_lettering \
 	tests/sheet/test_strap_drawing \
+	tests/sheet/test_strap_marks \
 	tests/sheet/test_tilt_plot \
 	tests/clamp/test_seat \
 	tests/clamp/test_strap \
@@ -233,6 +234,9 @@ tests_fastener_test_fit_line_LDADD = $(CHECK_LIBS) $(GSL_LIBS)
 tests_sheet_test_strap_drawing_SOURCES = tests/sheet/test_strap_drawing.c
 tests_sheet_test_strap_drawing_CPPFLAGS = $(TEST_CPPFLAGS)
 tests_sheet_test_strap_drawing_LDADD = $(TEST_LIBS)
+tests_sheet_test_strap_marks_SOURCES = tests/sheet/test_strap_marks.c
+tests_sheet_test_strap_marks_CPPFLAGS = $(TEST_CPPFLAGS)
+tests_sheet_test_strap_marks_LDADD = $(TEST_LIBS)
 tests_sheet_test_svg_SOURCES = tests/sheet/test_svg.c \
 	lib/sheet/svg.c lib/sheet/scale.c lib/sheet/lettering.c \
 	lib/base/utf8.c lib/base/status.c lib/base/number.c
@@ -287,6 +291,7 @@ EXTRA_DIST += \
 	tests/fastener/pairs_sets.h \
 	tests/clamp/strap_question.h \
 	tests/sheet/dejavu_sans.h \
+	tests/sheet/drawn_strap.h \
 	tests/sheet/read_svg.h \
 	tests/clamp/strap_spread_question.h \
 	tests/fastener/spread_question.h \

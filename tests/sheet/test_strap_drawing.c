@@ -1,71 +1,12 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
  * Strap drawing: what a rule and a protractor laid on the sheet read must be
- * what the answer says; words must be readable whatever the strap. Coordinates
- * are read back from the text; two decimals are written, so a length is good to
- * 0.01 px.
+ * what the answer says; words must be readable whatever the strap. Rules,
+ * scales, keys and warnings: test_strap_marks.c.
  */
 #include "../clamp/strap_question.h"
 #include "../random.h"
-#include "read_svg.h"
-
-#define DIGIT 0.02 /* px: both ends rounded to two decimals */
-
-typedef struct {
-    sw_drawing *made;
-    drawing d;
-} sheet;
-
-static sheet drawn(const char *what, const sw_strap_in *in,
-                   const sw_strap_drawing_in *how)
-{
-    sw_error err;
-    sheet s;
-    s.made = sw_strap_drawing(in, how, &err);
-    must(s.made != NULL, "%s: %s", what, err.message);
-    check_no_error(what, 0, &err);
-    s.d = read_drawing(sw_drawing_svg(s.made));
-    return s;
-}
-
-static void drop(sheet *s)
-{
-    free(s->d.e);
-    sw_drawing_free(s->made);
-}
-
-static int has_text(const sheet *s, const char *text)
-{
-    return strstr(sw_drawing_svg(s->made), text) != NULL;
-}
-
-static const element *group_of(const sheet *s, const char *class_of)
-{
-    return find_group(&s->d, class_of, 0);
-}
-
-typedef struct {
-    point tip, tail;
-    double length;
-} arrow;
-
-/* The arrow of the n-th such group: its point 0 is the tip, 3 and 4 the tail's
- * corners. */
-static arrow read_arrow(const sheet *s, const char *class_of, int n)
-{
-    const element *e = first(find_group(&s->d, class_of, n), "polygon");
-    ck_assert_int_eq(e->points, 7);
-    const point *p = e->p;
-    const point tail = {(p[3].x + p[4].x) / 2, (p[3].y + p[4].y) / 2};
-    return (arrow){p[0], tail, hypot(p[0].x - tail.x, p[0].y - tail.y)};
-}
-
-static sw_strap_drawing_in defaults(void)
-{
-    sw_strap_drawing_in how;
-    sw_strap_drawing_defaults(&how);
-    return how;
-}
+#include "drawn_strap.h"
 
 /* Heads stand where the forces press: distances as a and b, heights as the
  * tilt; lengths are as the forces. */
@@ -103,13 +44,6 @@ START_TEST(upright)
         }
 }
 END_TEST
-
-static arrow arrow_of(const element *e)
-{
-    const point *p = e->p;
-    const point tail = {(p[3].x + p[4].x) / 2, (p[3].y + p[4].y) / 2};
-    return (arrow){p[0], tail, hypot(p[0].x - tail.x, p[0].y - tail.y)};
-}
 
 /* What pushes the strap, stud and heel, adds up to what the part feels, with
  * its sign: x to the right is away from the stud. */
