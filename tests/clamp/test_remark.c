@@ -235,6 +235,36 @@ static void check_side_load(const remarks *r, const sw_strap_out *s, int show)
     must(says(r, words) == bent, "%s: %d", words, says(r, words));
 }
 
+/* What the toe's friction has to hold, in one of its ways. */
+static void check_hold(const remarks *r, const sw_strap_in *in,
+                       const sw_strap_out *s, int *used_up)
+{
+    const int slides = (s->warnings & SW_WARN_TOE_SLIDES) != 0;
+    const int loaded = !slides && in->mu_toe != 0 && s->net_part_force_N != 0;
+    const int all = loaded && s->toe_friction_use > 1 - 1e-9;
+    must(says(r, "With the nut's drag beside it, the toe's friction is used "
+                 "up") == all,
+         "use %.17g, slides: %d", s->toe_friction_use, slides);
+    ck_assert_int_eq(says(r, "The toe's friction holds: "), loaded && !all);
+    *used_up += all;
+}
+
+/* A high heel is to be lowered exactly where level pulls a fifth less; not at
+ * all one that has to go up to come off the part's edge. */
+static void check_lower(const remarks *r, const sw_strap_in *in,
+                        const sw_strap_out *s, int *lowered)
+{
+    const sw_strap_in q = at_level(*in);
+    const sw_strap_out level = sw_strap(&q, NULL);
+    const int edge = s->warnings & SW_WARN_TOE_ON_EDGE && s->edge_lift_mm > 0;
+    const int helps = s->tilt_deg > 0 && !edge && !level.status &&
+                      fabs(level.side_pull_N) < 0.8 * fabs(s->side_pull_N);
+    must(says(r, "Lower the heel by") == helps,
+         "tilt %g: %g N to %g N, but \"Lower\" is said %d times", s->tilt_deg,
+         s->side_pull_N, level.side_pull_N, says(r, "Lower the heel by"));
+    *lowered += helps;
+}
+
 static void check_words(const remarks *r, const sw_strap_out *s, int show)
 {
     const int still = (s->warnings & SW_WARN_NO_NOMINAL) != 0;
@@ -294,6 +324,7 @@ START_TEST(any_strap)
 {
     randoms r = {4711};
     int seen[BROUGHT] = {0}, direction[4] = {0}, answered = 0;
+    int used_up = 0, lowered = 0;
     for (int i = 0; answered < 500; i++) {
         must(i < 2000, "too few straps stand");
         const sw_strap_in in = random_strap(&r);
@@ -305,6 +336,10 @@ START_TEST(any_strap)
         const remarks said = all_of(&in, show);
         check_form(&said);
         check_words(&said, &s, show);
+        if (in.nut == SW_NUT_TURNED) {
+            check_hold(&said, &in, &s, &used_up);
+            check_lower(&said, &in, &s, &lowered);
+        }
         const sayings numbers = sayings_of(&in, show);
         for (int k = 0; k < said.count; k++)
             check_sayings(said.at[k].text, &numbers);
@@ -317,6 +352,39 @@ START_TEST(any_strap)
              brought[k].words, seen[k], answered);
     for (int k = SW_PULL_TOWARD; k <= SW_PULL_NONE; k++)
         ck_assert_int_ge(direction[k], 3);
+    must(used_up >= 3 && lowered >= 20, "%d, %d", used_up, lowered);
+}
+END_TEST
+
+/* A nut that does not turn, on a steep strap that does not bend: both ends of
+ * the range go one way, and not by the same force. */
+START_TEST(ranges)
+{
+    static const double preload[] = {30, 100, 1000, 10000};
+    int toward = 0, away = 0, both = 0;
+    for (double tilt = -10; tilt <= 10; tilt += 0.5)
+        for (int i = 0; i < 4; i++)
+            for (int show = SW_SHOW_SI_FIRST; show <= SW_SHOW_US; show++) {
+                sw_strap_in in = base_strap(preload[i], tilt);
+                in.nut = SW_NUT_STILL;
+                in.strap = SW_STRAP_RIGID;
+                in.mu_toe = 0.4;
+                in.part_height_mm = 60;
+                in.stud_length_mm = 90;
+                const sw_strap_out s = sw_strap(&in, NULL);
+                if (s.status)
+                    continue;
+                const remarks said = all_of(&in, show);
+                check_range(said.at[0].text, &s, show);
+                const double low = s.side_pull_low_N, high = s.side_pull_high_N;
+                const int differ =
+                    fabs(high - low) > 0.1 * fmax(fabs(low), fabs(high));
+                away += differ && high < 0;
+                toward += differ && low > 0;
+                both += low < 0 && high > 0;
+            }
+    must(away >= 3 && toward >= 3 && both >= 3, "%d, %d, %d", away, toward,
+         both);
 }
 END_TEST
 
@@ -372,6 +440,22 @@ START_TEST(changes)
     ck_assert_int_eq(good.at[good.count - 1].about, SW_ABOUT_REASON);
     ck_assert_int_eq(says(&good, "By the lever the toe gets 67 % of"), 1);
     ck_assert_int_eq(says(&good, "the nut does not drag the part"), 1);
+}
+END_TEST
+
+/* Heights that differ by rounding only are level: a heel that is lower by less
+ * than that is neither raised nor lowered. */
+START_TEST(rounding)
+{
+    sw_strap_in in = base_strap(10000, SW_UNSET);
+    in.part_height_mm = 40;
+    in.heel_height_mm = 40 - 5e-8;
+    const sw_strap_out s = good_strap("level", &in);
+    ck_assert(!(s.warnings & SW_WARN_HEEL_LOW));
+    ck_assert(s.side_pull_N < -500); /* level: 0.15 of a third of 10 kN */
+    const remarks r = all_of(&in, 0);
+    ck_assert_int_eq(says(&r, "Lower the heel") + says(&r, "Raise the heel"),
+                     0);
 }
 END_TEST
 
@@ -452,5 +536,6 @@ END_TEST
 
 int main(void)
 {
-    return RUN_TESTS("remark", any_strap, changes, yields, shown, bad);
+    return RUN_TESTS("remark", any_strap, ranges, changes, rounding, yields,
+                     shown, bad);
 }

@@ -398,6 +398,245 @@ START_TEST(sizes)
 }
 END_TEST
 
+/* ---- edges in other units ---- */
+
+#define LBF_N 4.4482216152605 /* exact */
+
+/* The unit over an edge: words at the left one end there, at the right one start,
+ * which goes without saying. */
+static double unit_of(const drawing *d, const char *anchor, const char **name)
+{
+    static const char *const unit[] = {"N", "kN", "lbf"};
+    static const double N[] = {1, 1000, LBF_N};
+    double found = NAN;
+    for (const element *e = d->e; e->name[0]; e++)
+        for (int k = 0; k < 3; k++)
+            if (is_a(e, "text") && strcmp(e->text, unit[k]) == 0 &&
+                strcmp(e->anchor, anchor) == 0) {
+                must(isnan(found), "two units at the %s", anchor);
+                found = N[k];
+                *name = unit[k];
+            }
+    return found;
+}
+
+/* What stands at the right edge is the same force as at the left. */
+START_TEST(right_edge)
+{
+    static const double torque[] = {5, 30, 200};
+    for (int i = 0; i < 3; i++)
+        for (int show = SW_SHOW_SI_FIRST; show <= SW_SHOW_US; show++) {
+            sw_strap_in in = shop_strap();
+            in.torque_Nm = torque[i];
+            in.mu_toe = 0.4;
+            plot p = read_plot(good_plot(&in, 1600, 13, show));
+            const char *left = "", *right = "";
+            const double left_N = unit_of(&p.d, "end", &left);
+            const double right_N = unit_of(&p.d, "", &right);
+            const int us = show == SW_SHOW_US_FIRST || show == SW_SHOW_US;
+            ck_assert_int_eq(strcmp(left, "lbf") == 0, us);
+            if (show == SW_SHOW_SI || show == SW_SHOW_US)
+                ck_assert(isnan(right_N));
+            else
+                ck_assert_int_eq(strcmp(right, "lbf") == 0, !us);
+            int count = 0, under = 0;
+            for (const element *e = p.d.e; e->name[0]; e++) {
+                if (!is_a(e, "text") || strcmp(e->class_of, "axis") != 0 ||
+                    e->anchor[0] != '\0')
+                    continue;
+                const double v = sw_number(e->text, "number", NULL).value;
+                const double at = e->at.y - 4.5 * e->size / 13;
+                ck_assert(at < p.parting);
+                near(v * right_N, left_N * read_at(&p.y[PULL], at),
+                     left_N * resolution(&p, PULL), 0);
+                count++;
+                under += v < 0;
+            }
+            must(isnan(right_N) ? count == 0 : count >= 3 && under > 0,
+                 "%d numbers at the right, %d under zero", count, under);
+            drop(&p);
+        }
+}
+END_TEST
+
+/* Span 90 mm: under a tilt stands 90 mm tan(tilt), in the unit beside it. */
+START_TEST(heel_scale)
+{
+    static const double width[] = {330, 860, 1600};
+    for (int i = 0; i < 3; i++)
+        for (int show = SW_SHOW_SI_FIRST; show <= SW_SHOW_US; show++) {
+            const sw_strap_in in = shop_strap();
+            plot p = read_plot(good_plot(&in, width[i], 13, show));
+            const int us = show == SW_SHOW_US_FIRST || show == SW_SHOW_US;
+            ck_assert_int_eq(find_text(&p.d, "heel above level, in") != NULL,
+                             us);
+            ck_assert_int_eq(find_text(&p.d, "heel above level, mm") != NULL,
+                             !us);
+            int numbers = 0;
+            for (const element *e = p.d.e; e->name[0]; e++) {
+                if (!is_a(e, "text") || strcmp(e->class_of, "axis") != 0 ||
+                    e->at.y != p.heel_row)
+                    continue;
+                const double heel = sw_number(e->text, "heel", NULL).value;
+                near(read_at(&p.tilt, e->at.x),
+                     atan(heel * (us ? 25.4 : 1) / 90) / TO_RAD, 2e-3, 0);
+                numbers++;
+            }
+            ck_assert_int_ge(numbers, 3);
+            drop(&p);
+        }
+}
+END_TEST
+
+/* Above level is where the heel is high. */
+START_TEST(above)
+{
+    static const double heel[] = {38.5, 40, 42.36};
+    for (int i = 0; i < 3; i++)
+        for (int show = SW_SHOW_SI_FIRST; show <= SW_SHOW_US; show++) {
+            sw_strap_in in = shop_strap();
+            in.heel_height_mm = heel[i];
+            sw_drawing *made = good_plot(&in, 1600, 13, show);
+            const char *svg = sw_drawing_svg(made);
+            const double rise = heel[i] - 40;
+            char said[60], text[100];
+            sw_say(fabs(rise), SW_KIND_LENGTH, show, said, sizeof said);
+            snprintf(text, sizeof text, "heel %s %s level", said,
+                     rise > 0 ? "above" : "below");
+            ck_assert_int_eq(strstr(svg, text) != NULL, rise != 0);
+            ck_assert_int_eq(strstr(svg, "this strap: level") != NULL,
+                             rise == 0);
+            /* the captions of scale and line apart */
+            ck_assert(
+                !strstr(svg, rise > 0 ? " below level" : " above level<"));
+            sw_drawing_free(made);
+        }
+}
+END_TEST
+
+/* A part of 5 mm with the heel of this strap at 9: the part stays as it is
+ * while the heel goes down to the table, at atan(5/90) and not at atan(9/90).
+ */
+START_TEST(part_stays)
+{
+    sw_strap_in in = shop_strap();
+    in.part_height_mm = 5;
+    in.heel_height_mm = 9;
+    plot p = read_plot(good_plot(&in, 0, 0, 0));
+    for (int seat = 0; seat < 2; seat++) {
+        const char *name = seat ? "dished" : "flat";
+        ck_assert(isfinite(curve_at(&p, PULL, name, -3.1)));
+        ck_assert(isnan(curve_at(&p, PULL, name, -3.2)));
+    }
+    drop(&p);
+    /* a jack screw's give goes with the heel's height over the table */
+    in = shop_strap();
+    in.heel = SW_HEEL_SCREW;
+    in.part_height_mm = 60;
+    in.heel_height_mm = 68;
+    check_curves("screw", &in, 860, 13);
+}
+END_TEST
+
+/* ---- past the yield ---- */
+
+/* Of the tilts of one seat: whether the stud yields there, and its value. */
+typedef struct {
+    double value;
+    int yields;
+} yielding;
+
+static yielding ask_yield(const sw_strap_in *in, int seat, int tenths,
+                          int graph, double unit)
+{
+    const sw_strap_in q = tilted(in, seat, tenths / 10.0);
+    const sw_strap_out s = sw_strap(&q, NULL);
+    if (s.status || tenths < -60 || tenths > 60)
+        return (yielding){NAN, 0};
+    return (yielding){graph == PULL ? s.side_pull_N / unit
+                                    : s.toe_force_error_pct,
+                      (s.warnings & SW_WARN_STUD_YIELDS) != 0};
+}
+
+/* Whether a point of a barred stretch is at this tilt and value. */
+static int is_barred(const plot *p, int graph, int tenths, double value)
+{
+    const double x = read_back(&p->tilt, tenths / 10.0);
+    for (const element *e = p->d.e; e->name[0]; e++) {
+        if (!is_a(e, "polyline") || strcmp(e->class_of, "yields") != 0 ||
+            (e->p[0].y > p->parting) != (graph == ERROR))
+            continue;
+        for (int k = 0; k < e->points; k++)
+            if (fabs(e->p[k].x - x) < 0.05 &&
+                fabs(read_at(&p->y[graph], e->p[k].y) - value) <=
+                    resolution(p, graph))
+                return 1;
+    }
+    return 0;
+}
+
+/* Barred is every tilt at which the strap says that its stud yields, and no
+ * other; a single one makes no line. Returns how many points are barred. */
+static int check_yields(const char *what, const sw_strap_in *in)
+{
+    plot p = read_plot(good_plot(in, 860, 13, SW_SHOW_SI));
+    const double unit = find_text(&p.d, "kN") ? 1000 : 1;
+    int points = 0, wanted = 0, longest = 0;
+    for (const element *e = p.d.e; e->name[0]; e++)
+        if (is_a(e, "polyline") && strcmp(e->class_of, "yields") == 0) {
+            points += e->points;
+            ck_assert(e->dashes[0] != '\0');
+        }
+    for (int graph = PULL; graph <= ERROR; graph++)
+        for (int seat = SW_SEAT_FLAT; seat <= SW_SEAT_SPHERICAL; seat++)
+            for (int k = -60, run = 0; k <= 60; k++) {
+                const yielding y = ask_yield(in, seat, k, graph, unit);
+                const int beside =
+                    ask_yield(in, seat, k - 1, graph, unit).yields ||
+                    ask_yield(in, seat, k + 1, graph, unit).yields;
+                run = y.yields ? run + 1 : 0;
+                longest = run > longest ? run : longest;
+                if (!y.yields || !beside)
+                    continue;
+                wanted++;
+                must(is_barred(&p, graph, k, y.value),
+                     "%s, seat %d, graph %d: yields at %g deg, not barred",
+                     what, seat, graph, k / 10.0);
+            }
+    must(points == wanted, "%s: %d points are barred, want %d", what, points,
+         wanted);
+    const int named = find_text(&p.d, "stud past its yield") != NULL;
+    must(named == (longest > 1), "%s: longest %d, named: %d", what, longest,
+         named);
+    drop(&p);
+    return points;
+}
+
+START_TEST(yields)
+{
+    static const double preload[] = {2000, 8000, 15000, 30000, 60000};
+    int some = 0, none = 0, all = 0;
+    for (int i = 0; i < 5; i++)
+        for (int own = SW_SEAT_FLAT; own <= SW_SEAT_SPHERICAL; own++) {
+            char what[40];
+            sw_strap_in in = base_strap(preload[i], 1);
+            in.seat = own;
+            in.mu_toe = 0.5;
+            snprintf(what, sizeof what, "%g N, seat %d", preload[i], own);
+            const int points = check_yields(what, &in);
+            none += points == 0;
+            all += points == 4 * 121;
+            some += points > 0 && points < 4 * 121;
+        }
+    must(some > 0 && none > 0 && all > 0, "%d, %d, %d", some, none, all);
+    sw_strap_in in = base_strap(8000, 2);
+    SET(in.grade, "10.9");
+    in.nose = SW_NOSE_FLAT;
+    in.strap = SW_STRAP_FULL;
+    ck_assert_int_gt(check_yields("10.9", &in), 0);
+}
+END_TEST
+
 START_TEST(same)
 {
     sw_strap_in in = shop_strap();
@@ -593,5 +832,6 @@ END_TEST
 int main(void)
 {
     return RUN_TESTS("tilt_plot", curves, slopes, gap, marks, here, range,
-                     sizes, same, any_strap, words, bad);
+                     right_edge, heel_scale, above, part_stays, yields, sizes,
+                     same, any_strap, words, bad);
 }
