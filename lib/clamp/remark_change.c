@@ -13,7 +13,8 @@
 
 #include <strapwise/say.h>
 
-#define WORTH 0.8 /* of a side pull: less of a change is not worth a word */
+#define WORTH 0.8      /* of a side pull: less of a change is no word's worth */
+#define WORTH_MM 0.005 /* of a heel's height, likewise: it is told as 0.00 */
 
 /* "the side pull would go from .. to .." */
 static void add_pulls(sw__remarks *r, const sw_strap_out *then)
@@ -68,7 +69,7 @@ static void say_heel(sw__remarks *r)
     }
     const sw_strap_out level = at_level(r);
     const int helps =
-        !r->still && r->rise_mm > 0 &&
+        !r->still && r->rise_mm >= WORTH_MM &&
         fabs(level.side_pull_N) < WORTH * fabs(r->out.side_pull_N);
     if (level.status || !(low || helps) || !sw__remark(r, SW_ABOUT_CHANGE))
         return;

@@ -453,8 +453,14 @@ START_TEST(rounding)
     const sw_strap_out s = good_strap("level", &in);
     ck_assert(!(s.warnings & SW_WARN_HEEL_LOW));
     ck_assert(s.side_pull_N < -500); /* level: 0.15 of a third of 10 kN */
-    const remarks r = all_of(&in, 0);
+    remarks r = all_of(&in, 0);
     ck_assert_int_eq(says(&r, "Lower the heel") + says(&r, "Raise the heel"),
+                     0);
+    /* all of the side pull is from a tilt of no account */
+    in.heel_height_mm = 40 + 5e-8;
+    in.strap = SW_STRAP_RIGID;
+    r = all_of(&in, 0);
+    ck_assert_int_eq(says(&r, "Lower the heel") + says(&r, "0.00 mm to level"),
                      0);
 }
 END_TEST
