@@ -1050,7 +1050,7 @@ class Robustness(unittest.TestCase):
             before = resident_MB()
         except OSError:
             return
-        repeat(20000)
+        repeat(min(times, 20000))
         self.shown("left", resident_MB() - before, 0.5, call)
 
     def shown(self, what, growth, most, call):
