@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-include_HEADERS = include/strapwise.h
+include_HEADERS = include/strapwise.h include/strapwise-fixture.h
 roomincludedir = $(includedir)/strapwise
 roominclude_HEADERS = \
 	include/strapwise/ask.h \
@@ -7,6 +7,7 @@ roominclude_HEADERS = \
 	include/strapwise/chart.h \
 	include/strapwise/drawing.h \
 	include/strapwise/field.h \
+	include/strapwise/fixture.h \
 	include/strapwise/grade.h \
 	include/strapwise/lubrication.h \
 	include/strapwise/material.h \

@@ -2,7 +2,7 @@
 #
 # libstrapwise. Order: the way of the force.
 
-lib_LTLIBRARIES += libstrapwise.la
+lib_LTLIBRARIES += libstrapwise.la libstrapwise-fixture.la
 libstrapwise_la_CPPFLAGS = \
 	$(AM_CPPFLAGS) -I$(top_srcdir)/lib -I$(top_builddir) \
 	$(GSL_CFLAGS) -DSW_BUILD \
@@ -87,8 +87,17 @@ libstrapwise_la_SOURCES = \
 	lib/sheet/tilt_sheet.h lib/sheet/tilt_sheet.c \
 	lib/sheet/tilt_scales.c \
 	lib/sheet/tilt_places.h lib/sheet/tilt_places.c lib/sheet/tilt_names.c \
-	lib/sheet/tilt_plot.c
+	lib/sheet/tilt_plot.c \
+	lib/hold/fixture_fields.c
 nodist_libstrapwise_la_SOURCES = $(TABLE_SOURCES) base/tables.h
 
+# libstrapwise-fixture: a whole part on its supports.
+libstrapwise_fixture_la_CPPFLAGS = \
+	$(AM_CPPFLAGS) -I$(top_srcdir)/lib $(YAML_CFLAGS) -DSW_BUILD
+libstrapwise_fixture_la_LDFLAGS = -version-info $(SW_INTERFACE) -no-undefined
+libstrapwise_fixture_la_LIBADD = libstrapwise.la $(GLPK_LIBS) $(YAML_LIBS)
+libstrapwise_fixture_la_SOURCES = \
+	lib/hold/fixture.h lib/hold/fixture_parts.c lib/hold/fixture.c
+
 pkgconfigdir = $(libdir)/pkgconfig
-pkgconfig_DATA = lib/strapwise.pc
+pkgconfig_DATA = lib/strapwise.pc lib/strapwise-fixture.pc

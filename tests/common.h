@@ -5,7 +5,7 @@
 #ifndef TESTS_COMMON_H
 #define TESTS_COMMON_H
 
-#include <strapwise.h>
+#include <strapwise-fixture.h>
 
 #include "near.h"
 #include <math.h>

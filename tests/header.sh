@@ -58,7 +58,7 @@ for path in "$srcdir"/include/*.h "$srcdir"/include/strapwise/*.h; do
         compile "$header after <linux/input.h>" "$tmp/after.c" $CC -std=gnu11
     fi
     strange=$(grep '^ *# *include' "$path" |
-        grep -v -e '<strapwise/[a-z_]*\.h>' -e '<stddef\.h>' -e '<stdint\.h>')
+        grep -v -e '<strapwise/[a-z_]*\.h>' -e '<strapwise\.h>' -e '<stddef\.h>' -e '<stdint\.h>')
     if test -z "$strange"; then
         pass
     else

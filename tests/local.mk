@@ -60,7 +60,8 @@ C_TESTS = \
 	tests/clamp/test_turn \
 	tests/clamp/test_remark \
 	tests/clamp/test_strap_spread \
-	tests/clamp/test_strap_window
+	tests/clamp/test_strap_window \
+	tests/hold/test_fixture
 
 if HAVE_CHECK
 check_LTLIBRARIES = libfailing.la
@@ -91,6 +92,7 @@ TESTS += tests/python.sh
 endif
 
 TEST_LIBS = libstrapwise.la $(CHECK_LIBS)
+FIXTURE_LIBS = libstrapwise-fixture.la $(TEST_LIBS)
 TEST_CPPFLAGS = $(AM_CPPFLAGS) $(CHECK_CFLAGS)
 
 tests_base_test_number_SOURCES = tests/base/test_number.c
@@ -195,12 +197,13 @@ tests_base_test_status_CPPFLAGS = \
 tests_base_test_status_LDADD = $(TEST_LIBS)
 
 # The library once more, with allocations that fail when they are told to.
-libfailing_la_SOURCES = $(libstrapwise_la_SOURCES)
+libfailing_la_SOURCES = \
+	$(libstrapwise_la_SOURCES) $(libstrapwise_fixture_la_SOURCES)
 nodist_libfailing_la_SOURCES = $(nodist_libstrapwise_la_SOURCES)
-libfailing_la_CPPFLAGS = $(libstrapwise_la_CPPFLAGS) \
+libfailing_la_CPPFLAGS = $(libstrapwise_la_CPPFLAGS) $(YAML_CFLAGS) \
 	-Dmalloc=failing_malloc -Dcalloc=failing_calloc \
 	-Drealloc=failing_realloc
-libfailing_la_LIBADD = $(GSL_LIBS)
+libfailing_la_LIBADD = $(GSL_LIBS) $(GLPK_LIBS) $(YAML_LIBS)
 tests_base_test_memory_SOURCES = tests/base/test_memory.c
 tests_base_test_memory_CPPFLAGS = $(TEST_CPPFLAGS)
 tests_base_test_memory_LDADD = libfailing.la $(CHECK_LIBS)
@@ -261,6 +264,11 @@ tests_clamp_test_seat_SOURCES = tests/clamp/test_seat.c lib/clamp/seat.c
 tests_clamp_test_seat_CPPFLAGS = $(TEST_CPPFLAGS) -I$(top_srcdir)/lib
 tests_clamp_test_seat_LDADD = $(CHECK_LIBS)
 
+# What needs the whole fixture.
+tests_hold_test_fixture_SOURCES = tests/hold/test_fixture.c
+tests_hold_test_fixture_CPPFLAGS = $(TEST_CPPFLAGS)
+tests_hold_test_fixture_LDADD = $(FIXTURE_LIBS)
+
 # Speed, as ratios against references in the same run; no test.
 EXTRA_PROGRAMS += tests/bench/trials
 CLEANFILES += tests/bench/trials$(EXEEXT)
@@ -296,6 +304,8 @@ EXTRA_DIST += \
 	tests/clamp/strap_spread_question.h \
 	tests/fastener/spread_question.h \
 	tests/exported-symbols.txt \
+	tests/exported-symbols-fixture.txt \
+	tests/sibling-symbols.txt \
 	tests/header.sh \
 	tests/readme.sh \
 	tests/symbols.sh \

@@ -1,9 +1,10 @@
 #!/bin/sh
 # SPDX-License-Identifier: GPL-3.0-or-later
 #
-# What the library exports is what exported-symbols.txt says, nothing more; its
-# internal names cannot clash with anybody's; and it calls nothing that would
-# print, end the process, or look into the environment.
+# What each library exports is what its list says, nothing more; its internal
+# names cannot clash with anybody's; and it calls nothing that would print, end
+# the process, or look into the environment. sibling-symbols.txt lists what
+# libstrapwise exports for libstrapwise-fixture alone.
 #
 # srcdir, builddir and NM are set by make check. A library that was not built
 # (--disable-shared, --disable-static) is not looked at.
@@ -13,9 +14,6 @@ builddir=${builddir:-.}
 NM=${NM:-nm}
 LC_ALL=C
 export LC_ALL
-shared=$builddir/.libs/libstrapwise.so
-static=$builddir/.libs/libstrapwise.a
-want=$srcdir/tests/exported-symbols.txt
 . "$srcdir/tests/tally.sh"
 
 # names FILE OPTION...: one name a line
@@ -36,14 +34,16 @@ exports()
         -e '^_end$'
 }
 
-# same FILE: $tmp/got against the list
+# same FILE LIST: $tmp/got against the list
 same()
 {
+    want=$srcdir/tests/$2
+    sort -c -u "$want" || fail "$want is not sorted (LC_ALL=C sort -u)"
     if cmp -s "$want" "$tmp/got"; then
         pass
         return
     fi
-    fail "$1 does not export what tests/exported-symbols.txt lists:"
+    fail "$1 does not export what tests/$2 lists:"
     diff "$want" "$tmp/got" | sed -n 's/^[<>]/&/p'
     echo "  (< listed but not exported, > exported but not listed.)  A name"
     echo "  that is gone or has changed breaks programs that use it: raise"
@@ -76,33 +76,48 @@ harmless()
     fi
 }
 
-sort -c -u "$want" || fail "$want is not sorted (LC_ALL=C sort -u)"
+# look NAME LIST: one library
+look()
+{
+    shared=$builddir/.libs/$1.so
+    static=$builddir/.libs/$1.a
+    if test -f "$shared"; then
+        looked=$((looked + 1))
+        exports "$shared" -D -g --defined-only >"$tmp/all"
+        grep -v '^sw__' "$tmp/all" >"$tmp/got"
+        same "$shared" "$2"
+        grep '^sw__' "$tmp/all" >"$tmp/got"
+        if test "$1" = libstrapwise; then
+            same "$shared" sibling-symbols.txt
+        elif test -s "$tmp/got"; then
+            # shellcheck disable=SC2046
+            fail "$shared exports internal names:" $(cat "$tmp/got")
+        fi
+        harmless "$shared" -D -u
+    else
+        echo "no $1.so in $builddir: that part is left out"
+    fi
+    if test -f "$static"; then
+        looked=$((looked + 1))
+        exports "$static" -g --defined-only >"$tmp/all"
+        clash=$(grep -v '^sw_' "$tmp/all")
+        if test -z "$clash"; then
+            pass
+        else
+            # shellcheck disable=SC2086
+            fail "$static: names without sw_:" $clash
+        fi
+        grep -v '^sw__' "$tmp/all" >"$tmp/got"
+        same "$static" "$2"
+        harmless "$static" -u
+    else
+        echo "no $1.a in $builddir: that part is left out"
+    fi
+}
 
 looked=0
-if test -f "$shared"; then
-    looked=1
-    exports "$shared" -D -g --defined-only >"$tmp/got"
-    same "$shared"
-    harmless "$shared" -D -u
-else
-    echo "no shared library in $builddir: that part is left out"
-fi
-if test -f "$static"; then
-    looked=1
-    exports "$static" -g --defined-only >"$tmp/all"
-    clash=$(grep -v '^sw_' "$tmp/all")
-    if test -z "$clash"; then
-        pass
-    else
-        # shellcheck disable=SC2086
-        fail "$static: names without sw_:" $clash
-    fi
-    grep -v '^sw__' "$tmp/all" >"$tmp/got"
-    same "$static"
-    harmless "$static" -u
-else
-    echo "no static library in $builddir: that part is left out"
-fi
-test $looked -eq 1 || fail "no library in $builddir/.libs"
+look libstrapwise exported-symbols.txt
+look libstrapwise-fixture exported-symbols-fixture.txt
+test $looked -ge 2 || fail "a library is missing in $builddir/.libs"
 
 finish

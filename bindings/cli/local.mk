@@ -3,7 +3,7 @@
 # The command-line program. It uses the public headers alone.
 
 bin_PROGRAMS += strapwise
-strapwise_LDADD = libstrapwise.la
+strapwise_LDADD = libstrapwise-fixture.la libstrapwise.la
 strapwise_SOURCES = \
 	bindings/cli/cli.h \
 	bindings/cli/main.c \

@@ -21,7 +21,7 @@ nodist_bindings_python__strapwise_la_SOURCES = \
 bindings_python__strapwise_la_CPPFLAGS = $(AM_CPPFLAGS) $(PYTHON_CPPFLAGS)
 bindings_python__strapwise_la_CFLAGS = -w
 bindings_python__strapwise_la_LDFLAGS = -module -avoid-version -shared
-bindings_python__strapwise_la_LIBADD = libstrapwise.la
+bindings_python__strapwise_la_LIBADD = libstrapwise-fixture.la libstrapwise.la
 CLEANFILES += bindings/python/strapwise_wrap.c bindings/python/strapwise.py
 
 bindings/python/strapwise_wrap.c: $(SWIG_INPUTS) \

@@ -55,7 +55,12 @@ typedef enum {
     SW_STRUCT_GIVES_OUT,
     SW_STRUCT_TURN_OUT,
     SW_STRUCT_STRAP_DRAWING_IN,
-    SW_STRUCT_COUNT = SW_STRUCT_STRAP_DRAWING_IN
+    SW_STRUCT_SUPPORT_IN,
+    SW_STRUCT_CLAMP_IN,
+    SW_STRUCT_STOP_IN,
+    SW_STRUCT_LOAD_IN,
+    SW_STRUCT_WEIGHT_IN,
+    SW_STRUCT_COUNT = SW_STRUCT_WEIGHT_IN
 } sw_struct;
 
 /** One field of a struct. `status`, `warnings`, `assumed` and `seal`

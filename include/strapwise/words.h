@@ -167,7 +167,9 @@ typedef enum {
     SW_WORDS_SHOW,      /**< sw_show */
     SW_WORDS_VIEW,      /**< sw_view */
     SW_WORDS_ABOUT,     /**< sw_about */
-    SW_WORDS_COUNT = SW_WORDS_ABOUT
+    SW_WORDS_PART,      /**< sw_part */
+    SW_WORDS_NEEDED,    /**< sw_needed */
+    SW_WORDS_COUNT = SW_WORDS_NEEDED
 } sw_words;
 
 /** Word of an enumerator ("flat"), or NULL when there is none. */

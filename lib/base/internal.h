@@ -12,6 +12,10 @@
 
 #include <math.h>
 
+/* What libstrapwise-fixture, built beside it and of the same release, may call.
+ * Exported, and yet no interface: tests/sibling-symbols.txt. */
+#define SW_SIBLING SW_API
+
 #define SW__PI 3.14159265358979323846
 #define SW__RAD(deg) ((deg) * (SW__PI / 180.0))
 #define SW__DEG(rad) ((rad) * (180.0 / SW__PI))
@@ -24,58 +28,61 @@ typedef struct {
     size_t room, length;
 } sw__line;
 
-sw__line sw__line_start(char *text, size_t room);
-void sw__line_add(sw__line *line, const char *text);
+SW_SIBLING sw__line sw__line_start(char *text, size_t room);
+SW_SIBLING void sw__line_add(sw__line *line, const char *text);
 /* user text: control bytes and broken UTF-8 become '?', long text is cut */
-void sw__line_add_quoted(sw__line *line, const char *text);
-void sw__line_add_number(sw__line *line, double value);
+SW_SIBLING void sw__line_add_quoted(sw__line *line, const char *text);
+SW_SIBLING void sw__line_add_number(sw__line *line, double value);
 
 /* Each records the error (when err is not NULL) and returns its code. */
-int sw__fail(sw_error *err, int code, const char *field, const char *message);
-int sw__fail_range(sw_error *err, const char *field, double value,
-                   const char *unit, double low, double high);
-int sw__fail_null(sw_error *err, const char *field);
-int sw__fail_memory(sw_error *err);
-void sw__clear(sw_error *err);
+SW_SIBLING int sw__fail(sw_error *err, int code, const char *field,
+                        const char *message);
+SW_SIBLING int sw__fail_range(sw_error *err, const char *field, double value,
+                              const char *unit, double low, double high);
+SW_SIBLING int sw__fail_null(sw_error *err, const char *field);
+SW_SIBLING int sw__fail_memory(sw_error *err);
+SW_SIBLING void sw__clear(sw_error *err);
 
 static inline int sw__is_set(double value) { return value != SW_UNSET; }
 
 /* Copies with a cut at room - 1, always terminated. */
-void sw__copy(char *to, size_t room, const char *from);
+SW_SIBLING void sw__copy(char *to, size_t room, const char *from);
 
 /* "source edition" */
-void sw__cite(char *text, size_t room, const char *source, const char *edition);
+SW_SIBLING void sw__cite(char *text, size_t room, const char *source,
+                         const char *edition);
 
 /* Whether a table row has no source behind it: "memory", "practice". */
-int sw__is_hearsay(const char *status);
+SW_SIBLING int sw__is_hearsay(const char *status);
 
 /* Distance of two names in single-character edits, letter case ignored. */
-int sw__edits(const char *a, const char *b);
+SW_SIBLING int sw__edits(const char *a, const char *b);
 
 /* Checks every set field of an input struct: numbers for NaN and range, words
  * for membership, texts for termination. Returns 0 or records the error. */
-int sw__check_input(const void *in, int structure, sw_error *err);
+SW_SIBLING int sw__check_input(const void *in, int structure, sw_error *err);
 
 /* Fills every number of a result with NaN and sets its status (first int). */
-void sw__spoil(void *out, int structure, int status);
+SW_SIBLING void sw__spoil(void *out, int structure, int status);
 
 /* The index-th bit that is set in `assumed`, described from the fields. */
-sw_assumption sw__assumed(const void *in, int structure, uint64_t assumed,
-                          int index, sw_error *err);
+SW_SIBLING sw_assumption sw__assumed(const void *in, int structure,
+                                     uint64_t assumed, int index,
+                                     sw_error *err);
 
 /* Opens a question again that was resolved before: every field whose bit is set
  * in `assumed` becomes open. A question that was changed since is refused,
  * since a change of a default would be lost. Returns 0 or records the error. */
-int sw__reopen(void *in, int structure, uint64_t *assumed, uint64_t *seal,
-               sw_error *err);
+SW_SIBLING int sw__reopen(void *in, int structure, uint64_t *assumed,
+                          uint64_t *seal, sw_error *err);
 
 /* The seal of a resolved question, never 0. */
-uint64_t sw__seal(const void *in, int structure, uint64_t assumed);
+SW_SIBLING uint64_t sw__seal(const void *in, int structure, uint64_t assumed);
 
 /* The bit of a field in `assumed`. */
-uint64_t sw__bit(int structure, const char *name);
+SW_SIBLING uint64_t sw__bit(int structure, const char *name);
 
-sw_assumption sw__no_assumption(int status);
+SW_SIBLING sw_assumption sw__no_assumption(int status);
 
 /* Takes a default for an open field and notes it; a default that is itself
  * open (SW_UNSET, "") changes nothing. */
@@ -85,9 +92,11 @@ typedef struct {
     uint64_t *assumed;
 } sw__filler;
 
-void sw__fill_number(const sw__filler *f, const char *name, double value);
-void sw__fill_word(const sw__filler *f, const char *name, int value);
-void sw__fill_text(const sw__filler *f, const char *name, const char *value);
+SW_SIBLING void sw__fill_number(const sw__filler *f, const char *name,
+                                double value);
+SW_SIBLING void sw__fill_word(const sw__filler *f, const char *name, int value);
+SW_SIBLING void sw__fill_text(const sw__filler *f, const char *name,
+                              const char *value);
 
 /* Field lists; ended by a row without a name. */
 extern const sw_field sw__thread_out_fields[], sw__grade_out_fields[],
@@ -102,7 +111,9 @@ extern const sw_field sw__thread_out_fields[], sw__grade_out_fields[],
     sw__calibrate_in_fields[], sw__calibrate_out_fields[],
     sw__material_out_fields[], sw__nut_out_fields[], sw__strip_in_fields[],
     sw__strip_out_fields[], sw__engage_in_fields[], sw__gives_out_fields[],
-    sw__turn_out_fields[], sw__strap_drawing_in_fields[];
+    sw__turn_out_fields[], sw__strap_drawing_in_fields[],
+    sw__support_in_fields[], sw__clamp_in_fields[], sw__stop_in_fields[],
+    sw__load_in_fields[], sw__weight_in_fields[];
 
 /* The list of each struct, by sw_struct (structs.c). */
 extern const sw_field *const sw__fields_of[SW_STRUCT_COUNT + 1];

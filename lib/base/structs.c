@@ -39,4 +39,9 @@ const sw_field *const sw__fields_of[SW_STRUCT_COUNT + 1] = {
     [SW_STRUCT_GIVES_OUT] = sw__gives_out_fields,
     [SW_STRUCT_TURN_OUT] = sw__turn_out_fields,
     [SW_STRUCT_STRAP_DRAWING_IN] = sw__strap_drawing_in_fields,
+    [SW_STRUCT_SUPPORT_IN] = sw__support_in_fields,
+    [SW_STRUCT_CLAMP_IN] = sw__clamp_in_fields,
+    [SW_STRUCT_STOP_IN] = sw__stop_in_fields,
+    [SW_STRUCT_LOAD_IN] = sw__load_in_fields,
+    [SW_STRUCT_WEIGHT_IN] = sw__weight_in_fields,
 };

@@ -33,6 +33,8 @@ static const char *const word[SW_WORDS_COUNT + 1][MOST + 1] = {
     [SW_WORDS_SHOW] = {NULL, "si first", "us first", "si", "us"},
     [SW_WORDS_VIEW] = {NULL, "both", "side", "plan"},
     [SW_WORDS_ABOUT] = {NULL, "part", "reason", "change"},
+    [SW_WORDS_PART] = {NULL, "support", "clamp", "stop", "load"},
+    [SW_WORDS_NEEDED] = {NULL, "rest", "yes", "no"},
 };
 
 const char *sw_word(int list, int value)

@@ -63,6 +63,11 @@ static const described all[] = {
     OUT(sw_gives_out, SW_STRUCT_GIVES_OUT),
     OUT(sw_turn_out, SW_STRUCT_TURN_OUT),
     HOW(sw_strap_drawing_in, SW_STRUCT_STRAP_DRAWING_IN),
+    IN(sw_support_in, SW_STRUCT_SUPPORT_IN),
+    IN(sw_clamp_in, SW_STRUCT_CLAMP_IN),
+    IN(sw_stop_in, SW_STRUCT_STOP_IN),
+    IN(sw_load_in, SW_STRUCT_LOAD_IN),
+    IN(sw_weight_in, SW_STRUCT_WEIGHT_IN),
 };
 
 enum { ALL = sizeof all / sizeof all[0], LARGEST = 2048 };
@@ -141,7 +146,7 @@ START_TEST(rows)
         {"_mm_per_N", "mm/N"}, {"_per_klbf_ftlbf", "ft-lbf"},
         {"_per_kN_Nm", "N.m"}, {"_kg_per_m3", "kg/m3"},
         {"_inlbf", "in-lbf"},  {"_torque_ftlbf", "ft-lbf"},
-        {"_px", "px"},
+        {"_px", "px"},         {"_N_per_mm", "N/mm"},
     };
     for (int s = 1; s <= SW_STRUCT_COUNT; s++)
         for (int i = 0; sw_field_at(s, i); i++) {

@@ -97,6 +97,13 @@ START_TEST(enumerators)
         {SW_WORDS_TORQUE_UNIT, SW_TORQUE_NM, "N.m"},
         {SW_WORDS_TORQUE_UNIT, SW_TORQUE_INLBF, "in-lbf"},
         {SW_WORDS_TORQUE_UNIT, SW_TORQUE_FTLBF, "ft-lbf"},
+        {SW_WORDS_PART, SW_PART_SUPPORT, "support"},
+        {SW_WORDS_PART, SW_PART_CLAMP, "clamp"},
+        {SW_WORDS_PART, SW_PART_STOP, "stop"},
+        {SW_WORDS_PART, SW_PART_LOAD, "load"},
+        {SW_WORDS_NEEDED, SW_NEEDED_REST, "rest"},
+        {SW_WORDS_NEEDED, SW_NEEDED_YES, "yes"},
+        {SW_WORDS_NEEDED, SW_NEEDED_NO, "no"},
     };
     size_t words = 0;
     for (int list = 1; list <= SW_WORDS_COUNT; list++)

@@ -1,0 +1,13 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/**
+ * @file
+ * @brief Everything of libstrapwise and libstrapwise-fixture: a whole part on
+ *        its supports.
+ */
+#ifndef STRAPWISE_FIXTURE_H
+#define STRAPWISE_FIXTURE_H
+
+#include <strapwise.h>
+#include <strapwise/fixture.h>
+
+#endif
