@@ -1,0 +1,53 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Clamp: one clamp of a job while it is read.
+ */
+#ifndef SW_JOB_CLAMP_H
+#define SW_JOB_CLAMP_H
+
+#include "job/job.h"
+
+#include <strapwise/strap.h>
+
+enum { SW__CLAMP_FORMS = 3 };
+
+/* What every clamp has, and room for what one kind has. */
+typedef struct {
+    sw_job *job;
+    sw__reader *r;
+    int map;
+    sw__shape shape; /* as it was read, for errors */
+    sw__form form[SW__CLAMP_FORMS];
+    sw_clamp_in in; /* name, height, direction, and forces where given */
+    double at[3];
+    int placed;
+    char tool[64];
+    union {
+        struct {
+            sw_strap_in in;
+            sw_spread_in spread;
+        } strap;
+    } of;
+    sw_job_clamp_out *out;
+} sw__clamp_draft;
+
+/* What a kind of clamp adds: the structs its keys are of, and how its force
+ * follows. */
+typedef struct {
+    int kind;            /* sw_clamp_kind */
+    const char *skip;    /* fields of the plain clamp that are no keys of it */
+    int stud;            /* it has a stud beside the part */
+    int (*open)(sw__clamp_draft *d); /* defaults, and its forms */
+    int (*solve)(sw__clamp_draft *d);
+} sw__clamp_way;
+
+extern const sw__clamp_way sw__clamp_strap_way; /* clamp_strap.c */
+
+/* Sets the tool that the clamp names to the torque, which becomes what the tool
+ * can be set to. Nothing where it names none. (clamps.c) */
+int sw__clamp_set_tool(sw__clamp_draft *d, double *torque_Nm);
+
+/* Records an error of the library about this clamp. */
+int sw__clamp_fail(sw__clamp_draft *d, const sw_error *inner);
+
+#endif

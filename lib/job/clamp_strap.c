@@ -1,0 +1,182 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Clamp strap: a strap on its stud, from the torque to what the part feels.
+ *
+ * Symbols: T torque that is set, F_lo, F, F_hi stud tension at the ends and the
+ * median of its spread (fastener/spread.c); N toe force, S side pull, D nut
+ * drag, each with the low and high end of the strap's own band (clamp/strap.c).
+ *
+ *   (1)  N_lo = N_low(F_lo),  N_hi = N_high(F_hi)
+ *   (2)  S from min of S_low to max of S_high at F_lo and F_hi; D alike
+ *
+ * So scatter and band stand one on the other, which is the careful side. A nut
+ * that nobody turns has no torque that scatters: F_lo = F_hi = F, and only the
+ * band is left.
+ */
+#include "job/clamp.h"
+
+#include <string.h>
+
+enum { FIELDS_MOST = 64 };
+
+static int open_strap(sw__clamp_draft *d)
+{
+    sw_strap_defaults(&d->of.strap.in);
+    sw_spread_defaults(&d->of.strap.spread);
+    d->form[1] =
+        (sw__form){SW_STRUCT_STRAP_IN, &d->of.strap.in, "", NULL};
+    d->form[2] = (sw__form){SW_STRUCT_SPREAD_IN, &d->of.strap.spread,
+                            " height_scatter_mm trials seed threads vary",
+                            NULL};
+    return 2;
+}
+
+/* The question about torque behind a strap: the fields that both have. */
+static void torque_of(const sw_strap_in *strap, sw_torque_in *torque)
+{
+    sw_torque_defaults(torque);
+    for (int i = 0; i < FIELDS_MOST; i++) {
+        const sw_field *to = sw_field_at(SW_STRUCT_TORQUE_IN, i);
+        if (!to)
+            return;
+        const sw_field *from = sw_field_named(SW_STRUCT_STRAP_IN, to->name);
+        if (from && from->type == to->type && from->size == to->size)
+            memcpy((char *)torque + to->offset,
+                   (const char *)strap + from->offset, to->size);
+    }
+}
+
+static sw_strap_out at_tension(const sw_strap_in *in, double preload_N,
+                               sw_error *err)
+{
+    sw_strap_in one = *in;
+    one.preload_N = preload_N;
+    one.torque_Nm = SW_UNSET;
+    return sw_strap(&one, err);
+}
+
+/* Equations (1) and (2). */
+static void take_ends(sw_job_clamp_out *o, const sw_strap_out *low,
+                      const sw_strap_out *high)
+{
+    o->force_low_N = low->toe_force_low_N;
+    o->force_high_N = high->toe_force_high_N;
+    o->pull_low_N = fmin(low->side_pull_low_N, high->side_pull_low_N);
+    o->pull_high_N = fmax(low->side_pull_high_N, high->side_pull_high_N);
+    o->drag_low_N = fmin(low->drag_low_N, high->drag_low_N);
+    o->drag_high_N = fmax(low->drag_high_N, high->drag_high_N);
+}
+
+static int note_all(sw__clamp_draft *d, const sw_torque_in *torque)
+{
+    int status = SW_OK;
+    for (int i = 0; !status; i++) {
+        const sw_assumption a = sw_strap_assumed(&d->of.strap.in, i, NULL);
+        if (a.status)
+            break;
+        status = sw__job_note_as(d->job, d->in.name, &a, d->r->err);
+    }
+    for (int i = 0; torque && !status; i++) {
+        const sw_assumption a =
+            sw_spread_assumed(&d->of.strap.spread, torque, i, NULL);
+        if (a.status)
+            break;
+        /* what only trials use did not enter */
+        if (sw__listed(d->form[2].skip, a.name))
+            continue;
+        status = sw__job_note_as(d->job, d->in.name, &a, d->r->err);
+    }
+    return status;
+}
+
+/* The median tension and its ends. */
+static int spread_out(sw__clamp_draft *d, const sw_strap_out *s,
+                      const sw_torque_in *torque)
+{
+    sw_error inner;
+    sw_job_clamp_out *o = d->out;
+    o->preload_low_N = o->preload_high_N = o->preload_N = s->preload_N;
+    o->scatter_pct = 0;
+    if (!torque)
+        return SW_OK;
+    const sw_spread_out spread =
+        sw_spread(torque, &d->of.strap.spread, &inner);
+    if (spread.status)
+        return sw__clamp_fail(d, &inner);
+    o->preload_low_N = spread.preload_low_N;
+    o->preload_high_N = spread.preload_high_N;
+    o->scatter_pct = spread.scatter_pct;
+    o->warnings |= spread.warnings;
+    return SW_OK;
+}
+
+/* What the job says for all straps. */
+static int take_common(sw__clamp_draft *d)
+{
+    sw_strap_in *in = &d->of.strap.in;
+    if (!sw__is_set(in->part_height_mm))
+        in->part_height_mm = d->job->about.raised_mm + d->in.z_mm;
+    if (!sw__is_set(in->mu_toe) && sw__is_set(d->job->toe_friction))
+        in->mu_toe = d->job->toe_friction;
+    if (!d->tool[0])
+        return SW_OK;
+    sw_error inner;
+    double torque_Nm = in->torque_Nm;
+    if (!sw__is_set(torque_Nm)) {
+        const sw_strap_out s = sw_strap(in, &inner);
+        if (s.status)
+            return sw__clamp_fail(d, &inner);
+        torque_Nm = s.torque_Nm;
+    }
+    const int status = sw__clamp_set_tool(d, &torque_Nm);
+    if (status)
+        return status;
+    in->torque_Nm = torque_Nm;
+    in->preload_N = SW_UNSET;
+    return SW_OK;
+}
+
+static int solve_strap(sw__clamp_draft *d)
+{
+    sw_error inner;
+    sw_strap_in *in = &d->of.strap.in;
+    sw_job_clamp_out *o = d->out;
+    int status = take_common(d);
+    if (status)
+        return status;
+    const sw_strap_out s = sw_strap(in, &inner);
+    if (s.status)
+        return sw__clamp_fail(d, &inner);
+    sw_torque_in torque;
+    torque_of(in, &torque);
+    const int turned = in->nut != SW_NUT_STILL;
+    status = spread_out(d, &s, turned ? &torque : NULL);
+    if (status)
+        return status;
+    const sw_strap_out low = at_tension(in, o->preload_low_N, &inner);
+    if (low.status)
+        return sw__clamp_fail(d, &inner);
+    const sw_strap_out high = at_tension(in, o->preload_high_N, &inner);
+    if (high.status)
+        return sw__clamp_fail(d, &inner);
+    sw_strap_in full = *in;
+    if (sw_strap_resolve(&full, &inner))
+        return sw__clamp_fail(d, &inner);
+    sw__copy(o->thread, sizeof o->thread, full.thread);
+    o->torque_Nm = turned ? s.torque_Nm : SW_UNSET;
+    o->prevailing_torque_Nm = full.prevailing_torque_Nm;
+    o->force_N = s.toe_force_N;
+    take_ends(o, &low, &high);
+    o->warnings |= s.warnings | low.warnings | high.warnings;
+    if (o->force_low_N > 0)
+        return note_all(d, turned ? &torque : NULL);
+    return sw__fail_key(d->r, d->map, SW_ERR_CONFLICT, "torque",
+                        "at the low end of its spread this strap does not "
+                        "press on the part at all");
+}
+
+const sw__clamp_way sw__clamp_strap_way = {
+    SW_CLAMP_STRAP,
+    " x_mm y_mm force_N toward_deg pull_low_N pull_high_N drag_low_N "
+    "drag_high_N",
+    1, open_strap, solve_strap};
