@@ -33,6 +33,9 @@ static const char *const word[SW_WORDS_COUNT + 1][MOST + 1] = {
     [SW_WORDS_SHOW] = {NULL, "si first", "us first", "si", "us"},
     [SW_WORDS_VIEW] = {NULL, "both", "side", "plan"},
     [SW_WORDS_ABOUT] = {NULL, "part", "reason", "change"},
+    [SW_WORDS_TURNING] = {NULL, "along", "facing", "boring"},
+    [SW_WORDS_MILLING] = {NULL, "slot", "side", "face"},
+    [SW_WORDS_CUT_WAY] = {NULL, "up", "climb"},
 };
 
 const char *sw_word(int list, int value)
