@@ -5,13 +5,17 @@ roominclude_HEADERS = \
 	include/strapwise/ask.h \
 	include/strapwise/calibrate.h \
 	include/strapwise/chart.h \
+	include/strapwise/cut_load.h \
+	include/strapwise/cut_material.h \
 	include/strapwise/drawing.h \
+	include/strapwise/drilling.h \
 	include/strapwise/field.h \
 	include/strapwise/fixture.h \
 	include/strapwise/grade.h \
 	include/strapwise/lubrication.h \
 	include/strapwise/material.h \
 	include/strapwise/method.h \
+	include/strapwise/milling.h \
 	include/strapwise/nut.h \
 	include/strapwise/quantile.h \
 	include/strapwise/remark.h \
@@ -27,6 +31,7 @@ roominclude_HEADERS = \
 	include/strapwise/tool.h \
 	include/strapwise/torque.h \
 	include/strapwise/turn.h \
+	include/strapwise/turning.h \
 	include/strapwise/units.h \
 	include/strapwise/weakest.h \
 	include/strapwise/words.h

@@ -34,5 +34,10 @@
 #include <strapwise/remark.h>
 #include <strapwise/strap_spread.h>
 #include <strapwise/strap_drawing.h>
+#include <strapwise/cut_material.h>
+#include <strapwise/cut_load.h>
+#include <strapwise/turning.h>
+#include <strapwise/milling.h>
+#include <strapwise/drilling.h>
 
 #endif

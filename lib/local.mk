@@ -70,6 +70,12 @@ libstrapwise_la_SOURCES = \
 	lib/clamp/strap_draw.h lib/clamp/strap_draw.c \
 	lib/clamp/strap_spread.c \
 	lib/clamp/strap_window.c \
+	lib/cut/cut_material.h lib/cut/cut_material.c \
+	lib/cut/kienzle.h lib/cut/kienzle.c \
+	lib/cut/turning_resolve.c lib/cut/turning.h lib/cut/turning.c \
+	lib/cut/milling_resolve.c lib/cut/milling.h lib/cut/milling_load.c \
+	lib/cut/milling_swing.c lib/cut/milling.c \
+	lib/cut/drilling_resolve.c lib/cut/drilling.h lib/cut/drilling.c \
 	lib/sheet/svg.h lib/sheet/svg.c \
 	lib/sheet/scale.h lib/sheet/scale.c \
 	lib/sheet/lettering.h lib/sheet/lettering.c \

@@ -57,14 +57,16 @@ function is_plain(text,    i)
 function kind_of(column)
 {
     if (column ~ /^(key|label|system|series|size|grade)$/ ||
-        column ~ /^(conflicts_with|method|meaning|reads|source|edition|status)$/)
+        column ~ /^(conflicts_with|method|meaning|reads|source|edition|status)$/ ||
+        column ~ /^(stands_for|unit_power)$/)
         return "text"
     if (column in words)
         return "text"
     if (column !~ /^[a-z][A-Za-z0-9_]*$/)
         return ""
     if (column == "tpi" || column == "nut_factor" ||
-        column == "poisson" || column == "shear_ratio")
+        column == "poisson" || column == "shear_ratio" ||
+        column ~ /^(mc|kp_inch|kp_si|chisel_ratio|factor_[abj])$/)
         return "number"
     if (column ~ /^nut_factor_./ || column ~ /^mu_./)
         return "number"

@@ -4,19 +4,24 @@
 
 TABLES = threads hardware grades lubrication methods spherical straps tslots tools \
 	fits fits_pitch \
-	materials nuts
+	materials nuts \
+	cutting cutting_names unit_power chisel
 TABLE_FILES = \
 	tables/threads.csv tables/hardware.csv tables/grades.csv \
 	tables/lubrication.csv tables/methods.csv tables/spherical.csv tables/straps.csv \
 	tables/tslots.csv tables/tools.csv \
 	tables/fits.csv tables/fits_pitch.csv \
-	tables/materials.csv tables/nuts.csv
+	tables/materials.csv tables/nuts.csv \
+	tables/cutting.csv tables/cutting_names.csv \
+	tables/unit_power.csv tables/chisel.csv
 TABLE_SOURCES = \
 	tables/threads.c tables/hardware.c tables/grades.c \
 	tables/lubrication.c tables/methods.c tables/spherical.c tables/straps.c \
 	tables/tslots.c tables/tools.c \
 	tables/fits.c tables/fits_pitch.c \
-	tables/materials.c tables/nuts.c
+	tables/materials.c tables/nuts.c \
+	tables/cutting.c tables/cutting_names.c \
+	tables/unit_power.c tables/chisel.c
 
 tablesdir = $(pkgdatadir)/tables
 dist_tables_DATA = $(TABLE_FILES) tables/README.md

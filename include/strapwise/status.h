@@ -201,7 +201,16 @@ SW_API int sw_status_count(void);
       "nothing about scatter")                                                 \
     X(SW_WARN_FEW_TRIALS, 42, "few_trials",                                    \
       "fewer than ten trials lie beyond each end for so wide a coverage: the " \
-      "ends are not known, take more trials")
+      "ends are not known, take more trials")                                  \
+    X(SW_WARN_CHIP_THIN, 43, "chip_thin",                                      \
+      "the chip is thinner than 0.02 mm: the law of the specific force is "    \
+      "extrapolated, and a rounded edge rubs and pushes harder")               \
+    X(SW_WARN_CUT_GROUP, 44, "cut_group",                                      \
+      "the material stands for a group of many alloys: its cutting constants " \
+      "are those of the group")                                                \
+    X(SW_WARN_CUT_EDITIONS, 45, "cut_editions",                                \
+      "editions of the table of cutting constants disagree about this metal: " \
+      "the larger force was taken, the other is down to 0.6 of it")
 /** @endcond */
 
 /** @name Bits of a result's `warnings`, numbered as in the list.
@@ -249,6 +258,9 @@ SW_API int sw_status_count(void);
 #define SW_WARN_METHOD_READS (1ULL << 40)
 #define SW_WARN_PAIRS_ALIKE (1ULL << 41)
 #define SW_WARN_FEW_TRIALS (1ULL << 42)
+#define SW_WARN_CHIP_THIN (1ULL << 43)
+#define SW_WARN_CUT_GROUP (1ULL << 44)
+#define SW_WARN_CUT_EDITIONS (1ULL << 45)
 /** @} */
 
 /** Name of the warning with this bit number (0 ..), or NULL past the last. */

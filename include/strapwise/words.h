@@ -140,6 +140,26 @@ typedef enum {
     SW_GIVES_STRAP           /**< the strap, bent */
 } sw_gives;
 
+/** Which way turning feeds. */
+typedef enum {
+    SW_TURNING_ALONG = 1, /**< along the work, toward the chuck */
+    SW_TURNING_FACING,    /**< across its end, toward the axis */
+    SW_TURNING_BORING     /**< along a bore, toward the chuck */
+} sw_turning_direction;
+
+/** How a milling cutter stands in the work. */
+typedef enum {
+    SW_MILL_SLOT = 1, /**< as wide as the cutter */
+    SW_MILL_SIDE,     /**< along an edge, which the cutter overlaps */
+    SW_MILL_FACE      /**< over a strip that lies anywhere under the cutter */
+} sw_milling_mode;
+
+/** How the teeth run against the feed, side milling. */
+typedef enum {
+    SW_CUT_UP = 1, /**< against it: the work lies left of the feed */
+    SW_CUT_CLIMB   /**< with it: the work lies right of the feed */
+} sw_cut_way;
+
 /** Lists of words. */
 typedef enum {
     SW_WORDS_FORM = 1, /**< sw_form */
@@ -169,7 +189,11 @@ typedef enum {
     SW_WORDS_ABOUT,     /**< sw_about */
     SW_WORDS_PART,      /**< sw_part */
     SW_WORDS_NEEDED,    /**< sw_needed */
-    SW_WORDS_COUNT = SW_WORDS_NEEDED
+    /** sw_turning_direction */
+    SW_WORDS_TURNING,
+    SW_WORDS_MILLING, /**< sw_milling_mode */
+    SW_WORDS_CUT_WAY, /**< sw_cut_way */
+    SW_WORDS_COUNT = SW_WORDS_CUT_WAY
 } sw_words;
 
 /** Word of an enumerator ("flat"), or NULL when there is none. */

@@ -44,4 +44,12 @@ const sw_field *const sw__fields_of[SW_STRUCT_COUNT + 1] = {
     [SW_STRUCT_STOP_IN] = sw__stop_in_fields,
     [SW_STRUCT_LOAD_IN] = sw__load_in_fields,
     [SW_STRUCT_WEIGHT_IN] = sw__weight_in_fields,
+    [SW_STRUCT_CUT_MATERIAL_OUT] = sw__cut_material_out_fields,
+    [SW_STRUCT_CUT_LOAD_OUT] = sw__cut_load_out_fields,
+    [SW_STRUCT_TURNING_IN] = sw__turning_in_fields,
+    [SW_STRUCT_TURNING_OUT] = sw__turning_out_fields,
+    [SW_STRUCT_MILLING_IN] = sw__milling_in_fields,
+    [SW_STRUCT_MILLING_OUT] = sw__milling_out_fields,
+    [SW_STRUCT_DRILLING_IN] = sw__drilling_in_fields,
+    [SW_STRUCT_DRILLING_OUT] = sw__drilling_out_fields,
 };

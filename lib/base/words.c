@@ -35,6 +35,9 @@ static const char *const word[SW_WORDS_COUNT + 1][MOST + 1] = {
     [SW_WORDS_ABOUT] = {NULL, "part", "reason", "change"},
     [SW_WORDS_PART] = {NULL, "support", "clamp", "stop", "load"},
     [SW_WORDS_NEEDED] = {NULL, "rest", "yes", "no"},
+    [SW_WORDS_TURNING] = {NULL, "along", "facing", "boring"},
+    [SW_WORDS_MILLING] = {NULL, "slot", "side", "face"},
+    [SW_WORDS_CUT_WAY] = {NULL, "up", "climb"},
 };
 
 const char *sw_word(int list, int value)
