@@ -34,5 +34,16 @@
 #include <strapwise/remark.h>
 #include <strapwise/strap_spread.h>
 #include <strapwise/strap_drawing.h>
+#include <strapwise/screw.h>
+#include <strapwise/cylinder.h>
+#include <strapwise/swing.h>
+#include <strapwise/vacuum.h>
+#include <strapwise/adhesive.h>
+#include <strapwise/bar.h>
+#include <strapwise/contact.h>
+#include <strapwise/pad.h>
+#include <strapwise/disc.h>
+#include <strapwise/chuck.h>
+#include <strapwise/squeeze.h>
 
 #endif

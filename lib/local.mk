@@ -70,6 +70,13 @@ libstrapwise_la_SOURCES = \
 	lib/clamp/strap_draw.h lib/clamp/strap_draw.c \
 	lib/clamp/strap_spread.c \
 	lib/clamp/strap_window.c \
+	lib/base/room.h lib/base/room.c \
+	lib/clamp/hertz.h lib/clamp/hertz.c \
+	lib/clamp/screw.c lib/clamp/cylinder.c lib/clamp/swing.c \
+	lib/clamp/vacuum.c lib/clamp/adhesive.c lib/clamp/bar.c \
+	lib/clamp/contact.c lib/clamp/pad.c \
+	lib/hold/face_turn.h lib/hold/face_turn.c lib/hold/disc.c \
+	lib/hold/chuck.c lib/hold/squeeze.c \
 	lib/sheet/svg.h lib/sheet/svg.c \
 	lib/sheet/scale.h lib/sheet/scale.c \
 	lib/sheet/lettering.h lib/sheet/lettering.c \
