@@ -72,6 +72,28 @@
 %rename(TorqueOut) sw_torque_out;
 %rename(TurnOut) sw_turn_out;
 %rename(WindowOut) sw_window_out;
+%rename(ScrewIn) sw_screw_in;
+%rename(ScrewOut) sw_screw_out;
+%rename(CylinderIn) sw_cylinder_in;
+%rename(CylinderOut) sw_cylinder_out;
+%rename(SwingIn) sw_swing_in;
+%rename(SwingOut) sw_swing_out;
+%rename(VacuumIn) sw_vacuum_in;
+%rename(VacuumOut) sw_vacuum_out;
+%rename(AdhesiveIn) sw_adhesive_in;
+%rename(AdhesiveOut) sw_adhesive_out;
+%rename(BarIn) sw_bar_in;
+%rename(BarOut) sw_bar_out;
+%rename(ContactIn) sw_contact_in;
+%rename(ContactOut) sw_contact_out;
+%rename(PadIn) sw_pad_in;
+%rename(PadOut) sw_pad_out;
+%rename(DiscIn) sw_disc_in;
+%rename(DiscOut) sw_disc_out;
+%rename(ChuckIn) sw_chuck_in;
+%rename(ChuckOut) sw_chuck_out;
+%rename(SqueezeIn) sw_squeeze_in;
+%rename(SqueezeOut) sw_squeeze_out;
 
 /* Members are named without their struct: SWIG reads an unnamed struct before
  * it knows what the typedef calls it, and STRUCT::MEMBER would match nothing. */
@@ -105,6 +127,17 @@
 %ignore sw_strip_defaults;
 %ignore sw_tool_defaults;
 %ignore sw_torque_defaults;
+%ignore sw_screw_defaults;
+%ignore sw_cylinder_defaults;
+%ignore sw_swing_defaults;
+%ignore sw_vacuum_defaults;
+%ignore sw_adhesive_defaults;
+%ignore sw_bar_defaults;
+%ignore sw_contact_defaults;
+%ignore sw_pad_defaults;
+%ignore sw_disc_defaults;
+%ignore sw_chuck_defaults;
+%ignore sw_squeeze_defaults;
 /* methods of a class */
 %ignore sw_pairs_new;
 %ignore sw_pairs_free;
@@ -229,7 +262,18 @@ static int sw_take_word(const char *word, int list, int *value,
               int sw_strap_resolve,
               int sw_strip_resolve,
               int sw_tool_resolve,
-              int sw_torque_resolve {
+              int sw_torque_resolve,
+              int sw_screw_resolve,
+              int sw_cylinder_resolve,
+              int sw_swing_resolve,
+              int sw_vacuum_resolve,
+              int sw_adhesive_resolve,
+              int sw_bar_resolve,
+              int sw_contact_resolve,
+              int sw_pad_resolve,
+              int sw_disc_resolve,
+              int sw_chuck_resolve,
+              int sw_squeeze_resolve {
     %set_output(SW_NONE);
 }
 
@@ -346,6 +390,13 @@ static int sw_take_word(const char *word, int list, int *value,
 %word_field(torsion, SW_WORDS_TORSION)
 %word_field(vary, SW_WORDS_VARY)
 %word_field(views, SW_WORDS_VIEW)
+%word_field(arm_kind, SW_WORDS_ARM)
+%word_field(contact, SW_WORDS_CONTACT)
+%word_field(face_pressure, SW_WORDS_FACE)
+%word_field(grip, SW_WORDS_GRIP)
+%word_field(profile, SW_WORDS_PROFILE)
+%word_field(screw, SW_WORDS_SCREW)
+%word_field(side, SW_WORDS_SIDE)
 
 %typemap(default) double snug_N "$1 = SW_UNSET;"
 /* one function with an optional argument, not two of one name */
@@ -421,6 +472,17 @@ static int sw_take_word(const char *word, int list, int *value,
 %input_struct(sw_strip_in, StripIn, sw_strip_defaults)
 %input_struct(sw_tool_in, ToolIn, sw_tool_defaults)
 %input_struct(sw_torque_in, TorqueIn, sw_torque_defaults)
+%input_struct(sw_screw_in, ScrewIn, sw_screw_defaults)
+%input_struct(sw_cylinder_in, CylinderIn, sw_cylinder_defaults)
+%input_struct(sw_swing_in, SwingIn, sw_swing_defaults)
+%input_struct(sw_vacuum_in, VacuumIn, sw_vacuum_defaults)
+%input_struct(sw_adhesive_in, AdhesiveIn, sw_adhesive_defaults)
+%input_struct(sw_bar_in, BarIn, sw_bar_defaults)
+%input_struct(sw_contact_in, ContactIn, sw_contact_defaults)
+%input_struct(sw_pad_in, PadIn, sw_pad_defaults)
+%input_struct(sw_disc_in, DiscIn, sw_disc_defaults)
+%input_struct(sw_chuck_in, ChuckIn, sw_chuck_defaults)
+%input_struct(sw_squeeze_in, SqueezeIn, sw_squeeze_defaults)
 
 /* ---- classes: what owns memory ---- */
 
@@ -505,6 +567,17 @@ typedef struct sw_drawing {
 %include <strapwise/remark.h>
 %include <strapwise/strap_drawing.h>
 %include <strapwise/tilt_plot.h>
+%include <strapwise/screw.h>
+%include <strapwise/cylinder.h>
+%include <strapwise/swing.h>
+%include <strapwise/vacuum.h>
+%include <strapwise/adhesive.h>
+%include <strapwise/bar.h>
+%include <strapwise/contact.h>
+%include <strapwise/pad.h>
+%include <strapwise/disc.h>
+%include <strapwise/chuck.h>
+%include <strapwise/squeeze.h>
 
 %inline %{
 sw_drawing *draw_strap(const sw_strap_in *q, double width_px, double text_px,

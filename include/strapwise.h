@@ -39,5 +39,16 @@
 #include <strapwise/turning.h>
 #include <strapwise/milling.h>
 #include <strapwise/drilling.h>
+#include <strapwise/screw.h>
+#include <strapwise/cylinder.h>
+#include <strapwise/swing.h>
+#include <strapwise/vacuum.h>
+#include <strapwise/adhesive.h>
+#include <strapwise/bar.h>
+#include <strapwise/contact.h>
+#include <strapwise/pad.h>
+#include <strapwise/disc.h>
+#include <strapwise/chuck.h>
+#include <strapwise/squeeze.h>
 
 #endif

@@ -76,6 +76,13 @@ libstrapwise_la_SOURCES = \
 	lib/cut/milling_resolve.c lib/cut/milling.h lib/cut/milling_load.c \
 	lib/cut/milling_swing.c lib/cut/milling.c \
 	lib/cut/drilling_resolve.c lib/cut/drilling.h lib/cut/drilling.c \
+	lib/base/room.h lib/base/room.c \
+	lib/clamp/hertz.h lib/clamp/hertz.c \
+	lib/clamp/screw.c lib/clamp/cylinder.c lib/clamp/swing.c \
+	lib/clamp/vacuum.c lib/clamp/adhesive.c lib/clamp/bar.c \
+	lib/clamp/contact.c lib/clamp/pad.c \
+	lib/hold/face_turn.h lib/hold/face_turn.c lib/hold/disc.c \
+	lib/hold/chuck.c lib/hold/squeeze.c \
 	lib/sheet/svg.h lib/sheet/svg.c \
 	lib/sheet/scale.h lib/sheet/scale.c \
 	lib/sheet/lettering.h lib/sheet/lettering.c \

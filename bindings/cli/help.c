@@ -26,8 +26,9 @@ void help_overview(page *p)
 static void say_shape(page *p, const option *o)
 {
     static const char *const name[SW_KIND_COUNT + 1] = {
-        "NUMBER",   "NUMBER", "LENGTH", "FORCE",     "TORQUE",
-        "PRESSURE", "ANGLE",  "SLOPE",  "COMPLIANCE"};
+        "NUMBER",   "NUMBER", "LENGTH", "FORCE",      "TORQUE",
+        "PRESSURE", "ANGLE",  "SLOPE",  "COMPLIANCE", "SPEED",
+        "MASS",     "AREA",   "HEIGHT"};
     const sw_field *f = o->slot.field;
     if (o->flag)
         return;

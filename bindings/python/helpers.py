@@ -189,7 +189,18 @@ for _cls, _structure in (
         (SpreadIn, _STRUCT_SPREAD_IN), (StrapIn, _STRUCT_STRAP_IN),
         (ToolIn, _STRUCT_TOOL_IN), (CalibrateIn, _STRUCT_CALIBRATE_IN),
         (StripIn, _STRUCT_STRIP_IN),
-        (EngageIn, _STRUCT_ENGAGE_IN)):
+        (EngageIn, _STRUCT_ENGAGE_IN),
+        (ScrewIn, _STRUCT_SCREW_IN),
+        (CylinderIn, _STRUCT_CYLINDER_IN),
+        (SwingIn, _STRUCT_SWING_IN),
+        (VacuumIn, _STRUCT_VACUUM_IN),
+        (AdhesiveIn, _STRUCT_ADHESIVE_IN),
+        (BarIn, _STRUCT_BAR_IN),
+        (ContactIn, _STRUCT_CONTACT_IN),
+        (PadIn, _STRUCT_PAD_IN),
+        (DiscIn, _STRUCT_DISC_IN),
+        (ChuckIn, _STRUCT_CHUCK_IN),
+        (SqueezeIn, _STRUCT_SQUEEZE_IN)):
     _dress(_cls, _Question, _structure)
 for _cls, _structure in (
         (ThreadOut, _STRUCT_THREAD_OUT), (GradeOut, _STRUCT_GRADE_OUT),
@@ -208,7 +219,18 @@ for _cls, _structure in (
         (NutOut, _STRUCT_NUT_OUT),
         (StripOut, _STRUCT_STRIP_OUT),
         (_GivesOut, _STRUCT_GIVES_OUT),
-        (TurnOut, _STRUCT_TURN_OUT)):
+        (TurnOut, _STRUCT_TURN_OUT),
+        (ScrewOut, _STRUCT_SCREW_OUT),
+        (CylinderOut, _STRUCT_CYLINDER_OUT),
+        (SwingOut, _STRUCT_SWING_OUT),
+        (VacuumOut, _STRUCT_VACUUM_OUT),
+        (AdhesiveOut, _STRUCT_ADHESIVE_OUT),
+        (BarOut, _STRUCT_BAR_OUT),
+        (ContactOut, _STRUCT_CONTACT_OUT),
+        (PadOut, _STRUCT_PAD_OUT),
+        (DiscOut, _STRUCT_DISC_OUT),
+        (ChuckOut, _STRUCT_CHUCK_OUT),
+        (SqueezeOut, _STRUCT_SQUEEZE_OUT)):
     _dress(_cls, _Answer, _structure)
 del _cls, _structure
 
@@ -412,7 +434,18 @@ def assumed(q, nut=None):
     high (the usual range, None where there is none) and source."""
     for cls, ask in ((TorqueIn, _torque_assumed), (ChartIn, _chart_assumed),
                      (StrapIn, _strap_assumed), (ToolIn, _tool_assumed),
-                     (StripIn, _strip_assumed)):
+                     (StripIn, _strip_assumed),
+                     (ScrewIn, _screw_assumed),
+                     (CylinderIn, _cylinder_assumed),
+                     (SwingIn, _swing_assumed),
+                     (VacuumIn, _vacuum_assumed),
+                     (AdhesiveIn, _adhesive_assumed),
+                     (BarIn, _bar_assumed),
+                     (ContactIn, _contact_assumed),
+                     (PadIn, _pad_assumed),
+                     (DiscIn, _disc_assumed),
+                     (ChuckIn, _chuck_assumed),
+                     (SqueezeIn, _squeeze_assumed)):
         if isinstance(q, cls):
             return [_assumption(a) for a in _until_end(ask, q)]
     if isinstance(q, SpreadIn):

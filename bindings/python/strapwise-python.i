@@ -153,6 +153,17 @@ static int sw_tell_progress(double done, void *with)
 %private(_tool_for, sw_tool_for)
 %private(_tool_name, sw_tool_name)
 %private(_torque_assumed, sw_torque_assumed)
+%private(_screw_assumed, sw_screw_assumed)
+%private(_cylinder_assumed, sw_cylinder_assumed)
+%private(_swing_assumed, sw_swing_assumed)
+%private(_vacuum_assumed, sw_vacuum_assumed)
+%private(_adhesive_assumed, sw_adhesive_assumed)
+%private(_bar_assumed, sw_bar_assumed)
+%private(_contact_assumed, sw_contact_assumed)
+%private(_pad_assumed, sw_pad_assumed)
+%private(_disc_assumed, sw_disc_assumed)
+%private(_chuck_assumed, sw_chuck_assumed)
+%private(_squeeze_assumed, sw_squeeze_assumed)
 %private(_warning_name, sw_warning_name)
 %private(_warning_text, sw_warning_text)
 %private(_Assumption, sw_assumption)
@@ -287,6 +298,106 @@ Returns a StripOut (N, mm, mm2).";
 %feature("docstring") sw_strip_resolve
 "Fills every open field of a StripIn in place; assumed() lists them. Setting a
 field afterwards makes it yours; what the library filled in follows.";
+
+%feature("docstring") sw_screw
+"Screw clamp or through-screw: force of a torque, or torque for a force.
+
+Returns a ScrewOut.";
+%feature("docstring") sw_screw_resolve
+"Fills every open field of a ScrewIn in place; assumed() lists them.";
+%feature("docstring") sw_screw_in
+"Question to screw(). Required: a thread, or diameter and pitch; and one of torque, force or hand force with handle length.";
+%feature("docstring") sw_screw_out "Answer of screw().";
+%feature("docstring") sw_cylinder
+"Force of a hydraulic or pneumatic cylinder, capped by its maker's limit.
+
+Returns a CylinderOut.";
+%feature("docstring") sw_cylinder_resolve
+"Fills every open field of a CylinderIn in place; assumed() lists them.";
+%feature("docstring") sw_cylinder_in
+"Question to cylinder(). Required: pressure; and bore or piston area.";
+%feature("docstring") sw_cylinder_out "Answer of cylinder().";
+%feature("docstring") sw_swing
+"Force at the end of a swing arm or pivoted arm, and the pressure that its arm allows.
+
+Returns a SwingOut.";
+%feature("docstring") sw_swing_resolve
+"Fills every open field of a SwingIn in place; assumed() lists them.";
+%feature("docstring") sw_swing_in
+"Question to swing(). Required: arm length; and pressure with bore, or input force, or the rating alone.";
+%feature("docstring") sw_swing_out "Answer of swing().";
+%feature("docstring") sw_vacuum
+"What a vacuum plate holds, and the cut at which the part slides, gapes or tips.
+
+Returns a VacuumOut.";
+%feature("docstring") sw_vacuum_resolve
+"Fills every open field of a VacuumIn in place; assumed() lists them.";
+%feature("docstring") sw_vacuum_in
+"Question to vacuum(). Required: vacuum; and the length and width inside the seal, or its area.";
+%feature("docstring") sw_vacuum_out "Answer of vacuum().";
+%feature("docstring") sw_adhesive
+"What a bond holds by its maker's data sheet; nothing without one.
+
+Returns a AdhesiveOut.";
+%feature("docstring") sw_adhesive_resolve
+"Fills every open field of a AdhesiveIn in place; assumed() lists them.";
+%feature("docstring") sw_adhesive_in
+"Question to adhesive(). Required: shear strength of the data sheet with its factor, tension strength where anything pulls; and length and width, or area.";
+%feature("docstring") sw_adhesive_out "Answer of adhesive().";
+%feature("docstring") sw_bar
+"Forces at two pads under a bar that two studs pull down, with its bending.
+
+Returns a BarOut.";
+%feature("docstring") sw_bar_resolve
+"Fills every open field of a BarIn in place; assumed() lists them.";
+%feature("docstring") sw_bar_in
+"Question to bar(). Required: both tensions, span, both pads, width and thickness.";
+%feature("docstring") sw_bar_out "Answer of bar().";
+%feature("docstring") sw_contact
+"Hertz line or point contact: half-width, peak pressure, approach, and onset of yield.
+
+Returns a ContactOut.";
+%feature("docstring") sw_contact_resolve
+"Fills every open field of a ContactIn in place; assumed() lists them.";
+%feature("docstring") sw_contact_in
+"Question to contact(). Required: force, first radius, length of a line contact, and both materials or moduli.";
+%feature("docstring") sw_contact_out "Answer of contact().";
+%feature("docstring") sw_pad
+"Pressure under a pad, a round nose or a ball, and whether it marks the part.
+
+Returns a PadOut.";
+%feature("docstring") sw_pad_resolve
+"Fills every open field of a PadIn in place; assumed() lists them.";
+%feature("docstring") sw_pad_in
+"Question to pad(). Required: force, part material or its limit; area of a flat pad, or radius (and width) of a nose.";
+%feature("docstring") sw_pad_out "Answer of pad().";
+%feature("docstring") sw_disc
+"Whether the driver's face carries a disc round, and whether the cut tips it off.
+
+Returns a DiscOut.";
+%feature("docstring") sw_disc_resolve
+"Fills every open field of a DiscIn in place; assumed() lists them.";
+%feature("docstring") sw_disc_in
+"Question to disc(). Required: thrust and driver diameter; and the cut's diameter where there is a cut.";
+%feature("docstring") sw_disc_out "Answer of disc().";
+%feature("docstring") sw_chuck
+"Grip of a lathe chuck at speed, its margin on the cut, and the force it needs standing.
+
+Returns a ChuckOut.";
+%feature("docstring") sw_chuck_resolve
+"Fills every open field of a ChuckIn in place; assumed() lists them.";
+%feature("docstring") sw_chuck_in
+"Question to chuck(). Required: chuck force.";
+%feature("docstring") sw_chuck_out "Answer of chuck().";
+%feature("docstring") sw_squeeze
+"Squeeze that holds a cut by friction, and which faces were counted on.
+
+Returns a SqueezeOut.";
+%feature("docstring") sw_squeeze_resolve
+"Fills every open field of a SqueezeIn in place; assumed() lists them.";
+%feature("docstring") sw_squeeze_in
+"Question to squeeze(). Required: cut.";
+%feature("docstring") sw_squeeze_out "Answer of squeeze().";
 
 %feature("docstring") sw_torque
 "Torque (N.m) to preload (N), preload to torque, or both at a fraction of yield.

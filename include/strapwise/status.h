@@ -153,7 +153,7 @@ SW_API int sw_status_count(void);
       "passes through, or the washer reaches over a contact")                  \
     X(SW_WARN_BETWEEN_EDGES, 24, "between_edges",                              \
       "a flat land is about to change the edge it bears on: the toe force "    \
-      "lies between, and a little heel height moves it far")                    \
+      "lies between, and a little heel height moves it far")                   \
     X(SW_WARN_HIGH_OVER_PROOF, 25, "high_over_proof",                          \
       "the high end of the spread exceeds 75 % of the proof load")             \
     X(SW_WARN_HIGH_OVER_YIELD, 26, "high_over_yield",                          \
@@ -174,9 +174,11 @@ SW_API int sw_status_count(void);
       "that stud and reading; it is still counted")                            \
     X(SW_WARN_FACTOR_VARIES, 32, "factor_varies",                              \
       "K seems not to be constant: it changes with the torque or from row to " \
-      "row (threads that wear, or rows that were sorted), or force and torque " \
-      "do not start at zero together (three looks at 5 %: one clean sample in " \
-      "ten shows this)")                                            \
+      "row (threads that wear, or rows that were sorted), or force and "       \
+      "torque "                                                                \
+      "do not start at zero together (three looks at 5 %: one clean sample "   \
+      "in "                                                                    \
+      "ten shows this)")                                                       \
     X(SW_WARN_FACTOR_IMPLAUSIBLE, 33, "factor_implausible",                    \
       "K outside 0.05 to 0.6, friction outside 0 to 0.6, or torques that do "  \
       "not add up: wrong unit, column or thread?")                             \
@@ -192,7 +194,8 @@ SW_API int sw_status_count(void);
       "stands last")                                                           \
     X(SW_WARN_GIVES, 38, "gives", "this part gives under the load asked for")  \
     X(SW_WARN_STUD_ENDS_WINDOW, 39, "stud_ends_window",                        \
-      "the stud yields below the upper limit given: its yield ends the window") \
+      "the stud yields below the upper limit given: its yield ends the "       \
+      "window")                                                                \
     X(SW_WARN_METHOD_READS, 40, "method_reads",                                \
       "this way of tightening reads something else than torque: a torque set " \
       "without it scatters more")                                              \
@@ -210,7 +213,23 @@ SW_API int sw_status_count(void);
       "are those of the group")                                                \
     X(SW_WARN_CUT_EDITIONS, 45, "cut_editions",                                \
       "editions of the table of cutting constants disagree about this metal: " \
-      "the larger force was taken, the other is down to 0.6 of it")
+      "the larger force was taken, the other is down to 0.6 of it") \
+    X(SW_WARN_DEVICE_LIMIT, 48, "device_limit",                                \
+      "the pressure would give more than the maker of the clamp allows: "      \
+      "lower it, and set the valve so that it cannot rise")                    \
+    X(SW_WARN_PAD_CREEPS, 49, "pad_creeps",                                    \
+      "a plastic pad creeps: its force falls in minutes to hours by an "       \
+      "amount that nobody can calculate; tighten again, measure, or use "      \
+      "metal")                                                                 \
+    X(SW_WARN_VACUUM_DEEP, 50, "vacuum_deep",                                  \
+      "this vacuum is within a tenth of the air's whole pressure here: few "   \
+      "workshop pumps hold it, and a leak takes it at once")                   \
+    X(SW_WARN_GRIP_LOST, 51, "grip_lost",                                      \
+      "the speed takes more than 67 % of the chuck's force, more than EN "     \
+      "1550 allows: slow down")                                                \
+    X(SW_WARN_GAP_FIRST, 52, "gap_first",                                      \
+      "the face opens at its edge before it slides or tips: from there on "    \
+      "chips and coolant get in, and vacuum is lost")
 /** @endcond */
 
 /** @name Bits of a result's `warnings`, numbered as in the list.
@@ -261,6 +280,11 @@ SW_API int sw_status_count(void);
 #define SW_WARN_CHIP_THIN (1ULL << 43)
 #define SW_WARN_CUT_GROUP (1ULL << 44)
 #define SW_WARN_CUT_EDITIONS (1ULL << 45)
+#define SW_WARN_DEVICE_LIMIT (1ULL << 48)
+#define SW_WARN_PAD_CREEPS (1ULL << 49)
+#define SW_WARN_VACUUM_DEEP (1ULL << 50)
+#define SW_WARN_GRIP_LOST (1ULL << 51)
+#define SW_WARN_GAP_FIRST (1ULL << 52)
 /** @} */
 
 /** Name of the warning with this bit number (0 ..), or NULL past the last. */

@@ -26,7 +26,11 @@ typedef enum {
     SW_KIND_ANGLE,      /**< degree */
     SW_KIND_SLOPE,      /**< mm/m */
     SW_KIND_COMPLIANCE, /**< mm/N */
-    SW_KIND_COUNT = SW_KIND_COMPLIANCE
+    SW_KIND_ROTATION,   /**< rpm */
+    SW_KIND_MASS,       /**< kg */
+    SW_KIND_AREA,       /**< mm2 */
+    SW_KIND_ALTITUDE,   /**< m, over the sea */
+    SW_KIND_COUNT = SW_KIND_ALTITUDE
 } sw_kind;
 
 /** A number read by sw_quantity(). */

@@ -159,6 +159,85 @@ typedef enum {
     SW_CUT_UP = 1, /**< against it: the work lies left of the feed */
     SW_CUT_CLIMB   /**< with it: the work lies right of the feed */
 } sw_cut_way;
+/** How a screw clamps. */
+typedef enum {
+    SW_SCREW_PRESSING = 1, /**< with its end */
+    SW_SCREW_THROUGH       /**< with its head, through the part */
+} sw_screw_kind;
+
+/** Shape of a thread. */
+typedef enum {
+    SW_PROFILE_V = 1,       /**< ISO and unified, 60 degrees */
+    SW_PROFILE_TRAPEZOIDAL, /**< 30 degrees */
+    SW_PROFILE_ACME,        /**< 29 degrees */
+    SW_PROFILE_SQUARE       /**< flanks square to the axis */
+} sw_profile;
+
+/** Which side of a piston the pressure acts on. */
+typedef enum {
+    SW_SIDE_PUSH = 1, /**< full bore */
+    SW_SIDE_PULL      /**< bore less the rod */
+} sw_side;
+
+/** How a clamping arm is held. */
+typedef enum {
+    SW_ARM_SWING = 1, /**< stands out from the piston rod */
+    SW_ARM_LEVER      /**< turns about a pivot */
+} sw_arm_kind;
+
+/** Hertz contact. */
+typedef enum {
+    SW_CONTACT_LINE = 1, /**< cylinder */
+    SW_CONTACT_POINT     /**< ball */
+} sw_contact_kind;
+
+/** How pressure lies on a driver's face. */
+typedef enum {
+    SW_FACE_WEAR = 1, /**< as on a run-in face, falling with the radius */
+    SW_FACE_EVEN      /**< the same everywhere */
+} sw_face_pressure;
+
+/** How a chuck grips. */
+typedef enum {
+    SW_GRIP_OUTSIDE = 1, /**< jaws press inward */
+    SW_GRIP_INSIDE       /**< jaws press outward */
+} sw_grip;
+
+/** Whether a part stays put. */
+typedef enum {
+    SW_STAYS_YES = 1, /**< with the wanted margin */
+    SW_STAYS_BARELY,  /**< with less than the wanted margin */
+    SW_STAYS_NOT      /**< the cut moves it */
+} sw_stays;
+
+/** How hold is lost first. */
+typedef enum {
+    SW_LOSES_SLIDE = 1, /**< the part slides */
+    SW_LOSES_TURN,      /**< it turns on its face */
+    SW_LOSES_GAP,       /**< its face opens at an edge */
+    SW_LOSES_TIP,       /**< it tips over an edge */
+    SW_LOSES_LIFT,      /**< it lifts off */
+    SW_LOSES_BOND,      /**< the bond tears */
+    SW_LOSES_SPEED      /**< the jaws lose their grip to the speed */
+} sw_loses;
+
+/** Whether a pad marks the part. */
+typedef enum {
+    SW_MARK_UNLIKELY = 1, /**< pressure below 60 % of the limit */
+    SW_MARK_POSSIBLE,     /**< up to the limit */
+    SW_MARK_LIKELY,       /**< above the limit */
+    SW_MARK_UNKNOWN       /**< no limit known */
+} sw_mark;
+
+/** Which limit a pressure is judged by. */
+typedef enum {
+    SW_LIMIT_GIVEN = 1, /**< the caller's */
+    SW_LIMIT_YIELD,     /**< yield of the material */
+    SW_LIMIT_PRESSURE,  /**< limiting surface pressure, VDI 2230 */
+    SW_LIMIT_ONSET,     /**< yield below a Hertz contact */
+    SW_LIMIT_TENSILE, /**< half the tensile strength, where no yield is known */
+    SW_LIMIT_UNKNOWN  /**< none known */
+} sw_limit_kind;
 
 /** Lists of words. */
 typedef enum {
@@ -193,7 +272,18 @@ typedef enum {
     SW_WORDS_TURNING,
     SW_WORDS_MILLING, /**< sw_milling_mode */
     SW_WORDS_CUT_WAY, /**< sw_cut_way */
-    SW_WORDS_COUNT = SW_WORDS_CUT_WAY
+    SW_WORDS_SCREW,     /**< sw_screw_kind */
+    SW_WORDS_PROFILE,   /**< sw_profile */
+    SW_WORDS_SIDE,      /**< sw_side */
+    SW_WORDS_ARM,       /**< sw_arm_kind */
+    SW_WORDS_CONTACT,   /**< sw_contact_kind */
+    SW_WORDS_FACE,      /**< sw_face_pressure */
+    SW_WORDS_GRIP,      /**< sw_grip */
+    SW_WORDS_STAYS,     /**< sw_stays */
+    SW_WORDS_LOSES,     /**< sw_loses */
+    SW_WORDS_MARK,      /**< sw_mark */
+    SW_WORDS_LIMIT,     /**< sw_limit_kind */
+    SW_WORDS_COUNT = SW_WORDS_LIMIT
 } sw_words;
 
 /** Word of an enumerator ("flat"), or NULL when there is none. */

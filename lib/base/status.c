@@ -51,12 +51,17 @@ SW_WARNING_LIST(SW_X)
 
 const char *sw_warning_name(int bit)
 {
-    return bit >= 0 && bit < WARNINGS ? warning_row[bit].name : NULL;
+    if (bit < 0 || bit >= WARNINGS)
+        return NULL;
+    return warning_row[bit].name ? warning_row[bit].name : "not_in_use";
 }
 
 const char *sw_warning_text(int bit)
 {
-    return bit >= 0 && bit < WARNINGS ? warning_row[bit].text : NULL;
+    if (bit < 0 || bit >= WARNINGS)
+        return NULL;
+    return warning_row[bit].text ? warning_row[bit].text
+                                 : "a number that was not given out";
 }
 
 const char *sw_version(void) { return SW__VERSION; }

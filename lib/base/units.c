@@ -21,14 +21,16 @@
 
 #define IN_MM 25.4
 #define KGF_N 9.80665
+#define POUND_KG 0.45359237
 #define PSI_MPA (SW__LBF_N / (IN_MM * IN_MM))
 
 static const char *const kind_unit[SW_KIND_COUNT + 1] = {
-    NULL, "", "mm", "N", "N.m", "MPa", "deg", "mm/m", "mm/N"};
+    NULL,   "",     "mm",  "N",  "N.m", "MPa", "deg",
+    "mm/m", "mm/N", "rpm", "kg", "mm2", "m"};
 
 static const char *const kind_example[SW_KIND_COUNT + 1] = {
-    NULL,     "0.15",  "10 mm",     "12 kN",    "25 N.m",
-    "70 bar", "3 deg", "0.02 mm/m", "1e-6 mm/N"};
+    NULL,        "0.15",      "10 mm",    "12 kN", "25 N.m", "70 bar", "3 deg",
+    "0.02 mm/m", "1e-6 mm/N", "2000 rpm", "2 kg",  "32 cm2", "500 m"};
 
 static const struct {
     const char *name;
@@ -142,6 +144,25 @@ static const struct {
     {"um/N", SW_KIND_COMPLIANCE, 1e-3},
     {"mm/kN", SW_KIND_COMPLIANCE, 1e-3},
     {"um/kN", SW_KIND_COMPLIANCE, 1e-6},
+    {"rpm", SW_KIND_ROTATION, 1},
+    {"1/min", SW_KIND_ROTATION, 1},
+    {"kg", SW_KIND_MASS, 1},
+    {"g", SW_KIND_MASS, 1e-3},
+    {"lb", SW_KIND_MASS, POUND_KG},
+    {"lbm", SW_KIND_MASS, POUND_KG},
+    {"oz", SW_KIND_MASS, POUND_KG / 16},
+    {"mm2", SW_KIND_AREA, 1},
+    {"mm^2", SW_KIND_AREA, 1},
+    {"mm\xc2\xb2", SW_KIND_AREA, 1},
+    {"cm2", SW_KIND_AREA, 100},
+    {"cm^2", SW_KIND_AREA, 100},
+    {"cm\xc2\xb2", SW_KIND_AREA, 100},
+    {"in2", SW_KIND_AREA, IN_MM *IN_MM},
+    {"in^2", SW_KIND_AREA, IN_MM *IN_MM},
+    {"sq in", SW_KIND_AREA, IN_MM *IN_MM},
+    {"m", SW_KIND_ALTITUDE, 1},
+    {"km", SW_KIND_ALTITUDE, 1000},
+    {"ft", SW_KIND_ALTITUDE, 0.012 * IN_MM},
 };
 
 #define UNITS (sizeof unit / sizeof unit[0])

@@ -38,6 +38,19 @@ static const char *const word[SW_WORDS_COUNT + 1][MOST + 1] = {
     [SW_WORDS_TURNING] = {NULL, "along", "facing", "boring"},
     [SW_WORDS_MILLING] = {NULL, "slot", "side", "face"},
     [SW_WORDS_CUT_WAY] = {NULL, "up", "climb"},
+    [SW_WORDS_SCREW] = {NULL, "pressing", "through"},
+    [SW_WORDS_PROFILE] = {NULL, "v", "trapezoidal", "acme", "square"},
+    [SW_WORDS_SIDE] = {NULL, "push", "pull"},
+    [SW_WORDS_ARM] = {NULL, "swing", "lever"},
+    [SW_WORDS_CONTACT] = {NULL, "line", "point"},
+    [SW_WORDS_FACE] = {NULL, "wear", "even"},
+    [SW_WORDS_GRIP] = {NULL, "outside", "inside"},
+    [SW_WORDS_STAYS] = {NULL, "holds", "too little margin", "does not hold"},
+    [SW_WORDS_LOSES] = {NULL, "slide", "turn", "first gap", "tip", "lift",
+                        "bond", "speed"},
+    [SW_WORDS_MARK] = {NULL, "unlikely", "possible", "likely", "unknown"},
+    [SW_WORDS_LIMIT] = {NULL, "given", "yield", "pressure limit",
+                        "onset of yield", "half tensile", "unknown"},
 };
 
 const char *sw_word(int list, int value)
