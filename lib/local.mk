@@ -101,7 +101,7 @@ libstrapwise_la_SOURCES = \
 	lib/sheet/tilt_scales.c \
 	lib/sheet/tilt_places.h lib/sheet/tilt_places.c lib/sheet/tilt_names.c \
 	lib/sheet/tilt_plot.c \
-	lib/hold/fixture_fields.c
+	lib/hold/fixture_fields.c lib/job/job_fields.c
 nodist_libstrapwise_la_SOURCES = $(TABLE_SOURCES) base/tables.h
 
 # libstrapwise-fixture: a whole part on its supports.
@@ -110,7 +110,18 @@ libstrapwise_fixture_la_CPPFLAGS = \
 libstrapwise_fixture_la_LDFLAGS = -version-info $(SW_INTERFACE) -no-undefined
 libstrapwise_fixture_la_LIBADD = libstrapwise.la $(GLPK_LIBS) $(YAML_LIBS)
 libstrapwise_fixture_la_SOURCES = \
-	lib/hold/fixture.h lib/hold/fixture_parts.c lib/hold/fixture.c
+	lib/hold/fixture.h lib/hold/fixture_parts.c lib/hold/fixture.c \
+	lib/job/blame.h lib/job/blame.c lib/job/letters.c \
+	lib/job/tree.h lib/job/tree.c \
+	lib/job/reader.h lib/job/reader.c lib/job/values.c \
+	lib/job/outline.h lib/job/outline.c \
+	lib/job/job.h lib/job/notes.c lib/job/part.c lib/job/contacts.c \
+	lib/job/tools.c \
+	lib/job/clamp.h lib/job/clamp_strap.c lib/job/clamp_others.c \
+	lib/job/clamp_pad.c lib/job/clamps.c \
+	lib/job/operation.h lib/job/path.c lib/job/cuts.c \
+	lib/job/operations.c \
+	lib/job/job.c lib/job/job_answers.c lib/job/job_fixture.c
 
 pkgconfigdir = $(libdir)/pkgconfig
 pkgconfig_DATA = lib/strapwise.pc lib/strapwise-fixture.pc

@@ -90,7 +90,11 @@ typedef enum {
     SW_STRUCT_CHUCK_OUT,
     SW_STRUCT_SQUEEZE_IN,
     SW_STRUCT_SQUEEZE_OUT,
-    SW_STRUCT_COUNT = SW_STRUCT_SQUEEZE_OUT
+    SW_STRUCT_JOB_OUT,
+    SW_STRUCT_JOB_CORNER_OUT,
+    SW_STRUCT_JOB_CLAMP_OUT,
+    SW_STRUCT_JOB_OPERATION_OUT,
+    SW_STRUCT_COUNT = SW_STRUCT_JOB_OPERATION_OUT
 } sw_struct;
 
 /** One field of a struct. `status`, `warnings`, `assumed` and `seal`

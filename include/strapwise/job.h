@@ -41,24 +41,24 @@ typedef struct sw_job sw_job;
 /** The part, and how much there is of everything. A double that does not apply
  *  is SW_UNSET. */
 typedef struct {
-    int status;           /**< 0 or sw_status */
-    uint64_t warnings;    /**< SW_WARN_ bits of the whole job */
-    char name[64];        /**< of the part, or "" */
-    char material[24];    /**< key, or "" */
-    double length_mm;     /**< along x */
-    double width_mm;      /**< along y */
-    double thickness_mm;  /**< from the supports up */
-    double area_mm2;      /**< of the outline */
-    double weight_N;      /**< of the part */
-    double centre_x_mm;   /**< centre of gravity */
-    double centre_y_mm;   /**< centre of gravity */
-    double centre_z_mm;   /**< centre of gravity, over the supports */
-    double raised_mm;     /**< plane of the supports over the table */
-    double corners;       /**< of the outline */
-    double supports;      /**< number of supports */
-    double stops;         /**< number of stops */
-    double clamps;        /**< number of clamps */
-    double operations;    /**< number of operations */
+    int status;          /**< 0 or sw_status */
+    uint64_t warnings;   /**< SW_WARN_ bits of the whole job */
+    char name[64];       /**< of the part, or "" */
+    char material[24];   /**< key, or "" */
+    double length_mm;    /**< along x */
+    double width_mm;     /**< along y */
+    double thickness_mm; /**< from the supports up */
+    double area_mm2;     /**< of the outline */
+    double weight_N;     /**< of the part */
+    double centre_x_mm;  /**< centre of gravity */
+    double centre_y_mm;  /**< centre of gravity */
+    double centre_z_mm;  /**< centre of gravity, over the supports */
+    double raised_mm;    /**< plane of the supports over the table */
+    double corners;      /**< of the outline */
+    double supports;     /**< number of supports */
+    double stops;        /**< number of stops */
+    double clamps;       /**< number of clamps */
+    double operations;   /**< number of operations */
 } sw_job_out;
 
 /** One corner of the part's outline, counterclockwise. */
@@ -71,22 +71,22 @@ typedef struct {
 /** One clamp, and what it does to the part. A double that does not apply is
  *  SW_UNSET. */
 typedef struct {
-    int status;            /**< 0 or sw_status */
-    uint64_t warnings;     /**< SW_WARN_ bits */
-    char name[32];         /**< its name, or C1, C2, ... */
-    int clamp_kind;        /**< sw_clamp_kind */
-    double x_mm;           /**< where it presses */
-    double y_mm;           /**< where it presses */
-    double z_mm;           /**< where it presses, over the supports */
-    double toward_deg;     /**< from the toe to the stud; open: no stud beside
+    int status;        /**< 0 or sw_status */
+    uint64_t warnings; /**< SW_WARN_ bits */
+    char name[32];     /**< its name, or C1, C2, ... */
+    int clamp_kind;    /**< sw_clamp_kind */
+    double x_mm;       /**< where it presses */
+    double y_mm;       /**< where it presses */
+    double z_mm;       /**< where it presses, over the supports */
+    double toward_deg; /**< from the toe to the stud; open: no stud beside
                                 the part */
-    char thread[32];       /**< of the stud or screw, or "" */
-    char tool[64];         /**< torque tool it is set with, or "" */
-    double torque_Nm;      /**< torque on its nut or screw */
-    double setting;        /**< the same as a number on the tool */
-    int torque_unit;       /**< sw_torque_unit of the tool; open: no tool */
+    char thread[32];   /**< of the stud or screw, or "" */
+    char tool[64];     /**< torque tool it is set with, or "" */
+    double torque_Nm;  /**< torque on its nut or screw */
+    double setting;    /**< the same as a number on the tool */
+    int torque_unit;   /**< sw_torque_unit of the tool; open: no tool */
     double prevailing_torque_Nm; /**< of it, what stretches nothing */
-    double scatter_pct;    /**< ± of its stud's tension */
+    double scatter_pct;          /**< ± of its stud's tension */
     double preload_low_N;  /**< tension of the stud, low end of the spread */
     double preload_N;      /**< its median */
     double preload_high_N; /**< high end */
@@ -98,13 +98,17 @@ typedef struct {
     double drag_low_N;     /**< nut drag, lower end; positive to the right of
                                 somebody at the stud who faces the part */
     double drag_high_N;    /**< upper end */
+    int mark;              /**< sw_mark: whether its pad marks the part at the
+                                high end; open: no pad was described */
+    double pad_MPa;        /**< pressure under its pad there */
+    double mark_N;         /**< force at which the pad's limit is reached */
 } sw_job_clamp_out;
 
 /** One operation. A double that does not apply is SW_UNSET. */
 typedef struct {
     int status;             /**< 0 or sw_status */
     uint64_t warnings;      /**< SW_WARN_ bits */
-    char name[64];          /**< its name, or its number */
+    char name[32];          /**< its name, or its number */
     int cut_kind;           /**< sw_cut_kind */
     double clamps;          /**< how many clamps it has */
     double required_margin; /**< wanted on the cut */
@@ -154,8 +158,9 @@ SW_API SW_NODISCARD sw_job_clamp_out sw_job_clamp(const sw_job *job, int index,
                                                   sw_error *err);
 
 /** The index-th operation; status SW_ERR_RANGE past the end. */
-SW_API SW_NODISCARD sw_job_operation_out
-sw_job_operation(const sw_job *job, int index, sw_error *err);
+SW_API SW_NODISCARD sw_job_operation_out sw_job_operation(const sw_job *job,
+                                                          int index,
+                                                          sw_error *err);
 
 /** Index of the operation with this name, or -1. */
 SW_API int sw_job_find_operation(const sw_job *job, const char *name);

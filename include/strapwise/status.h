@@ -213,7 +213,7 @@ SW_API int sw_status_count(void);
       "are those of the group")                                                \
     X(SW_WARN_CUT_EDITIONS, 45, "cut_editions",                                \
       "editions of the table of cutting constants disagree about this metal: " \
-      "the larger force was taken, the other is down to 0.6 of it") \
+      "the larger force was taken, the other is down to 0.6 of it")            \
     X(SW_WARN_DEVICE_LIMIT, 48, "device_limit",                                \
       "the pressure would give more than the maker of the clamp allows: "      \
       "lower it, and set the valve so that it cannot rise")                    \
@@ -229,7 +229,10 @@ SW_API int sw_status_count(void);
       "1550 allows: slow down")                                                \
     X(SW_WARN_GAP_FIRST, 52, "gap_first",                                      \
       "the face opens at its edge before it slides or tips: from there on "    \
-      "chips and coolant get in, and vacuum is lost")
+      "chips and coolant get in, and vacuum is lost")                          \
+    X(SW_WARN_FRICTION_HIGH, 56, "friction_high",                              \
+      "a friction above 0.3 was given: clean, dry laboratory values do not "   \
+      "hold with coolant and chips; count on them after a pull test alone")
 /** @endcond */
 
 /** @name Bits of a result's `warnings`, numbered as in the list.
@@ -285,6 +288,7 @@ SW_API int sw_status_count(void);
 #define SW_WARN_VACUUM_DEEP (1ULL << 50)
 #define SW_WARN_GRIP_LOST (1ULL << 51)
 #define SW_WARN_GAP_FIRST (1ULL << 52)
+#define SW_WARN_FRICTION_HIGH (1ULL << 56)
 /** @} */
 
 /** Name of the warning with this bit number (0 ..), or NULL past the last. */
@@ -296,7 +300,7 @@ SW_API const char *sw_warning_text(int bit);
 /** A default that entered a result. */
 typedef struct {
     int status;       /**< 0, or SW_ERR_RANGE past the end of the list */
-    char name[40];    /**< field of the input that was left open */
+    char name[64];    /**< field of the input that was left open */
     char unit[12];    /**< "mm", "N", ... or "" */
     char word[32];    /**< the value, where it is a word; else "" */
     double value;     /**< the value, where it is a number; else NaN */

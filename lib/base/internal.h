@@ -113,11 +113,10 @@ extern const sw_field sw__thread_out_fields[], sw__grade_out_fields[],
     sw__strip_out_fields[], sw__engage_in_fields[], sw__gives_out_fields[],
     sw__turn_out_fields[], sw__strap_drawing_in_fields[],
     sw__support_in_fields[], sw__clamp_in_fields[], sw__stop_in_fields[],
-    sw__load_in_fields[], sw__weight_in_fields[],
-    sw__cut_material_out_fields[], sw__cut_load_out_fields[],
-    sw__turning_in_fields[], sw__turning_out_fields[], sw__milling_in_fields[],
-    sw__milling_out_fields[], sw__drilling_in_fields[],
-    sw__drilling_out_fields[];
+    sw__load_in_fields[], sw__weight_in_fields[], sw__cut_material_out_fields[],
+    sw__cut_load_out_fields[], sw__turning_in_fields[],
+    sw__turning_out_fields[], sw__milling_in_fields[], sw__milling_out_fields[],
+    sw__drilling_in_fields[], sw__drilling_out_fields[];
 
 /* Pads, other clamps, and the closed forms of holding. */
 extern const sw_field sw__screw_in_fields[], sw__screw_out_fields[],
@@ -128,6 +127,9 @@ extern const sw_field sw__screw_in_fields[], sw__screw_out_fields[],
     sw__pad_in_fields[], sw__pad_out_fields[], sw__disc_in_fields[],
     sw__disc_out_fields[], sw__chuck_in_fields[], sw__chuck_out_fields[],
     sw__squeeze_in_fields[], sw__squeeze_out_fields[];
+
+extern const sw_field sw__job_out_fields[], sw__job_corner_out_fields[],
+    sw__job_clamp_out_fields[], sw__job_operation_out_fields[];
 
 /* The list of each struct, by sw_struct (structs.c). */
 extern const sw_field *const sw__fields_of[SW_STRUCT_COUNT + 1];

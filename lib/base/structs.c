@@ -74,4 +74,8 @@ const sw_field *const sw__fields_of[SW_STRUCT_COUNT + 1] = {
     [SW_STRUCT_CHUCK_OUT] = sw__chuck_out_fields,
     [SW_STRUCT_SQUEEZE_IN] = sw__squeeze_in_fields,
     [SW_STRUCT_SQUEEZE_OUT] = sw__squeeze_out_fields,
+    [SW_STRUCT_JOB_OUT] = sw__job_out_fields,
+    [SW_STRUCT_JOB_CORNER_OUT] = sw__job_corner_out_fields,
+    [SW_STRUCT_JOB_CLAMP_OUT] = sw__job_clamp_out_fields,
+    [SW_STRUCT_JOB_OPERATION_OUT] = sw__job_operation_out_fields,
 };

@@ -7,7 +7,13 @@
 
 #include "job/job.h"
 
+#include <strapwise/cylinder.h>
+#include <strapwise/pad.h>
+#include <strapwise/screw.h>
+#include <strapwise/spread.h>
 #include <strapwise/strap.h>
+#include <strapwise/swing.h>
+#include <strapwise/vacuum.h>
 
 enum { SW__CLAMP_FORMS = 3 };
 
@@ -27,21 +33,42 @@ typedef struct {
             sw_strap_in in;
             sw_spread_in spread;
         } strap;
+        sw_screw_in screw;
+        sw_cylinder_in cylinder;
+        sw_swing_in swing;
+        sw_vacuum_in vacuum;
     } of;
+    int pad; /* node, 0 for none */
     sw_job_clamp_out *out;
 } sw__clamp_draft;
 
 /* What a kind of clamp adds: the structs its keys are of, and how its force
  * follows. */
 typedef struct {
-    int kind;            /* sw_clamp_kind */
-    const char *skip;    /* fields of the plain clamp that are no keys of it */
-    int stud;            /* it has a stud beside the part */
+    int kind;         /* sw_clamp_kind */
+    const char *skip; /* fields of the plain clamp that are no keys of it */
+    int stud;         /* it has a stud beside the part */
+    int turned;       /* it is set with a torque tool */
     int (*open)(sw__clamp_draft *d); /* defaults, and its forms */
     int (*solve)(sw__clamp_draft *d);
 } sw__clamp_way;
 
 extern const sw__clamp_way sw__clamp_strap_way; /* clamp_strap.c */
+/* clamp_others.c */
+extern const sw__clamp_way sw__clamp_screw_way, sw__clamp_through_way,
+    sw__clamp_cylinder_way, sw__clamp_swing_way, sw__clamp_vacuum_way;
+
+/* Fields of a plain clamp that are no keys of one whose force follows. */
+#define SW__CLAMP_SKIP                                                         \
+    " x_mm y_mm force_N toward_deg pull_low_N pull_high_N drag_low_N "         \
+    "drag_high_N"
+
+/* Notes what the library filled in. */
+int sw__clamp_note(sw__clamp_draft *d,
+                   sw_assumption (*ask)(const sw__clamp_draft *, int));
+
+/* Judges the pad under a clamp. (clamp_pad.c) */
+int sw__clamp_pad(sw__clamp_draft *d);
 
 /* Sets the tool that the clamp names to the torque, which becomes what the tool
  * can be set to. Nothing where it names none. (clamps.c) */

@@ -23,11 +23,10 @@ static int open_strap(sw__clamp_draft *d)
 {
     sw_strap_defaults(&d->of.strap.in);
     sw_spread_defaults(&d->of.strap.spread);
-    d->form[1] =
-        (sw__form){SW_STRUCT_STRAP_IN, &d->of.strap.in, "", NULL};
-    d->form[2] = (sw__form){SW_STRUCT_SPREAD_IN, &d->of.strap.spread,
-                            " height_scatter_mm trials seed threads vary",
-                            NULL};
+    d->form[1] = (sw__form){SW_STRUCT_STRAP_IN, &d->of.strap.in, "", NULL};
+    d->form[2] =
+        (sw__form){SW_STRUCT_SPREAD_IN, &d->of.strap.spread,
+                   " height_scatter_mm trials seed threads vary", NULL};
     return 2;
 }
 
@@ -67,26 +66,20 @@ static void take_ends(sw_job_clamp_out *o, const sw_strap_out *low,
     o->drag_high_N = fmax(low->drag_high_N, high->drag_high_N);
 }
 
-static int note_all(sw__clamp_draft *d, const sw_torque_in *torque)
+static sw_assumption ask_strap(const sw__clamp_draft *d, int index)
 {
-    int status = SW_OK;
-    for (int i = 0; !status; i++) {
-        const sw_assumption a = sw_strap_assumed(&d->of.strap.in, i, NULL);
-        if (a.status)
-            break;
-        status = sw__job_note_as(d->job, d->in.name, &a, d->r->err);
-    }
-    for (int i = 0; torque && !status; i++) {
-        const sw_assumption a =
-            sw_spread_assumed(&d->of.strap.spread, torque, i, NULL);
-        if (a.status)
-            break;
-        /* what only trials use did not enter */
-        if (sw__listed(d->form[2].skip, a.name))
-            continue;
-        status = sw__job_note_as(d->job, d->in.name, &a, d->r->err);
-    }
-    return status;
+    return sw_strap_assumed(&d->of.strap.in, index, NULL);
+}
+
+static sw_assumption ask_spread(const sw__clamp_draft *d, int index)
+{
+    sw_torque_in torque;
+    torque_of(&d->of.strap.in, &torque);
+    sw_assumption a =
+        sw_spread_assumed(&d->of.strap.spread, &torque, index, NULL);
+    if (!a.status && sw__listed(d->form[2].skip, a.name))
+        a.value = SW_UNSET; /* what only trials use did not enter */
+    return a;
 }
 
 /* The median tension and its ends. */
@@ -99,8 +92,7 @@ static int spread_out(sw__clamp_draft *d, const sw_strap_out *s,
     o->scatter_pct = 0;
     if (!torque)
         return SW_OK;
-    const sw_spread_out spread =
-        sw_spread(torque, &d->of.strap.spread, &inner);
+    const sw_spread_out spread = sw_spread(torque, &d->of.strap.spread, &inner);
     if (spread.status)
         return sw__clamp_fail(d, &inner);
     o->preload_low_N = spread.preload_low_N;
@@ -169,14 +161,13 @@ static int solve_strap(sw__clamp_draft *d)
     take_ends(o, &low, &high);
     o->warnings |= s.warnings | low.warnings | high.warnings;
     if (o->force_low_N > 0)
-        return note_all(d, turned ? &torque : NULL);
+        status = sw__clamp_note(d, ask_strap);
+    if (o->force_low_N > 0)
+        return status || !turned ? status : sw__clamp_note(d, ask_spread);
     return sw__fail_key(d->r, d->map, SW_ERR_CONFLICT, "torque",
                         "at the low end of its spread this strap does not "
                         "press on the part at all");
 }
 
-const sw__clamp_way sw__clamp_strap_way = {
-    SW_CLAMP_STRAP,
-    " x_mm y_mm force_N toward_deg pull_low_N pull_high_N drag_low_N "
-    "drag_high_N",
-    1, open_strap, solve_strap};
+const sw__clamp_way sw__clamp_strap_way = {SW_CLAMP_STRAP, SW__CLAMP_SKIP, 1, 1,
+                                           open_strap,     solve_strap};

@@ -44,12 +44,18 @@ static int solve_force(sw__clamp_draft *d)
     return SW_OK;
 }
 
-static const sw__clamp_way force_way = {SW_CLAMP_FORCE, " x_mm y_mm toward_deg",
-                                        0, open_force, solve_force};
+static const sw__clamp_way force_way = {
+    SW_CLAMP_FORCE, " x_mm y_mm toward_deg", 0, 0, open_force, solve_force};
 
 /* ---- all kinds ---- */
 
-static const sw__clamp_way *const way[] = {&force_way, &sw__clamp_strap_way};
+static const sw__clamp_way *const way[] = {&force_way,
+                                           &sw__clamp_strap_way,
+                                           &sw__clamp_screw_way,
+                                           &sw__clamp_through_way,
+                                           &sw__clamp_cylinder_way,
+                                           &sw__clamp_swing_way,
+                                           &sw__clamp_vacuum_way};
 
 static const sw__clamp_way *way_of(int kind)
 {
@@ -86,15 +92,21 @@ static int take_tool(sw__reader *r, int node, void *with)
     return sw__take_text(r, node, "tool", d->tool, sizeof d->tool);
 }
 
-static const sw__special key_with_stud[] = {{"kind", take_kind},
-                                            {"place", take_place},
-                                            {"toward stud", take_toward},
-                                            {"tool", take_tool},
-                                            {NULL, NULL}};
-static const sw__special key_plain[] = {{"kind", take_kind},
-                                        {"place", take_place},
-                                        {"toward stud", take_toward},
-                                        {NULL, NULL}};
+static int keep_pad(sw__reader *r, int node, void *with)
+{
+    (void)r;
+    ((sw__clamp_draft *)with)->pad = node;
+    return SW_OK;
+}
+
+#define KEYS_OF_ALL                                                            \
+    {"kind", take_kind}, {"place", take_place}, {"toward stud", take_toward},  \
+    {                                                                          \
+        "pad", keep_pad                                                        \
+    }
+static const sw__special key_turned[] = {
+    KEYS_OF_ALL, {"tool", take_tool}, {NULL, NULL}};
+static const sw__special key_plain[] = {KEYS_OF_ALL, {NULL, NULL}};
 
 int sw__clamp_fail(sw__clamp_draft *d, const sw_error *inner)
 {
@@ -149,6 +161,19 @@ int sw__clamp_set_tool(sw__clamp_draft *d, double *torque_Nm)
     return SW_OK;
 }
 
+int sw__clamp_note(sw__clamp_draft *d,
+                   sw_assumption (*ask)(const sw__clamp_draft *, int))
+{
+    int status = SW_OK;
+    for (int i = 0; !status; i++) {
+        const sw_assumption a = ask(d, i);
+        if (a.status)
+            break;
+        status = sw__job_note_as(d->job, d->in.name, &a, d->r->err);
+    }
+    return status;
+}
+
 static void give_name(char *name, size_t room, int number)
 {
     if (name[0])
@@ -174,7 +199,7 @@ static int open_plain(sw__clamp_draft *d, const sw__clamp_way *w)
                             "a strap needs the way from its toe to its stud, "
                             "such as toward stud: -x");
     give_name(d->in.name, sizeof d->in.name, job->clamps + 1);
-    status = sw__job_check_name(r, d->map, d->in.name, job->clamp,
+    status = sw__job_check_name(r, d->map, d->in.name, job->clamp[0].out.name,
                                 sizeof job->clamp[0], job->clamps);
     if (status)
         return status;
@@ -201,7 +226,7 @@ static void start(sw__clamp_draft *d, const sw__clamp_way *w,
     d->shape = (sw__shape){.what = "a clamp of this kind",
                            .form = d->form,
                            .forms = 1,
-                           .special = w->stud ? key_with_stud : key_plain,
+                           .special = w->turned ? key_turned : key_plain,
                            .with = d};
     d->shape.forms += w->open(d);
     d->out = &clamp->out;
@@ -217,6 +242,13 @@ static void start(sw__clamp_draft *d, const sw__clamp_way *w,
     o->pull_low_N = o->pull_high_N = o->drag_low_N = o->drag_high_N = 0;
 }
 
+/* A bond peels from its edge, which a force in its middle cannot show. */
+static int is_glue(const sw__reader *r, int node)
+{
+    return r->tree->node[node].kind == SW__TREE_TEXT &&
+           strcmp(sw__text_of(r->tree, node), "adhesive") == 0;
+}
+
 static int read_kind(sw__reader *r, int map, int *kind)
 {
     int status = sw__want_map(r, map, "clamps");
@@ -227,6 +259,10 @@ static int read_kind(sw__reader *r, int map, int *kind)
         return sw__fail_key(r, map, SW_ERR_MISSING, "kind",
                             "a clamp needs its kind, such as kind: strap, or "
                             "kind: force for one that is given");
+    if (is_glue(r, node))
+        return sw__fail_at(r, node, SW_ERR_UNKNOWN, "kind",
+                           "kind: a job counts on clamps that press; a bond "
+                           "peels from its edge: ask strapwise adhesive");
     return sw__take_word(r, node, "kind", SW_WORDS_CLAMP_KIND, kind);
 }
 
@@ -256,6 +292,8 @@ static int take_clamp(sw_job *job, sw__reader *r, int map)
     clamp->out.toward_deg = d.in.toward_deg;
     clamp->held_friction = d.in.held_friction;
     status = w->solve(&d);
+    if (!status && d.pad)
+        status = sw__clamp_pad(&d);
     if (status)
         return status;
     job->about.warnings |= clamp->out.warnings;

@@ -155,11 +155,10 @@ static int take_stop(sw_job *job, sw__reader *r, int map)
         return status;
     if (sw_stop_resolve(&s, &inner))
         return sw__fail_inner(r, map, &shape, &inner);
-    if (!sw__is_set(sw__outline_ahead(&job->outline, s.x_mm, s.y_mm,
-                                      s.push_deg)))
+    if (!sw__outline_pushed(&job->outline, s.x_mm, s.y_mm, s.push_deg))
         return fail_outside(r, map, s.name,
-                            " pushes past the part: ahead of it there is "
-                            "nothing; check place and push");
+                            " pushes past the part: there is no side of it "
+                            "ahead; check place and push");
     job->about.warnings |= sw__job_friction_warning(s.friction);
     for (int i = 0; !status; i++) {
         const sw_assumption a = sw_stop_assumed(&s, i, NULL);

@@ -89,7 +89,8 @@ int sw__job_operations(sw_job *job, sw__reader *r, int list);
 int sw__job_each(sw_job *job, sw__reader *r, int list, const char *key,
                  int most, int (*take)(sw_job *, sw__reader *, int map));
 
-/* A name that another has is refused at its place. */
+/* A name that another has is refused at its place; `list` is the first name of
+ * a list, the next `size` bytes on. */
 int sw__job_check_name(sw__reader *r, int map, const char *name,
                        const void *list, size_t size, int count);
 

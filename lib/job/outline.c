@@ -17,7 +17,8 @@
  */
 #include "job/outline.h"
 
-#define TOUCH 1e-6 /* mm */
+#define TOUCH 1e-6   /* mm */
+#define GRAZING 0.05 /* sine of the least angle to a side */
 
 static double cross(double ax, double ay, double bx, double by)
 {
@@ -30,8 +31,8 @@ static double off_edge(const sw__outline *o, int i, double x, double y)
     const int k = (i + 1) % o->corners;
     const double dx = o->x[k] - o->x[i], dy = o->y[k] - o->y[i];
     const double length = dx * dx + dy * dy;
-    double t = length > 0 ? ((x - o->x[i]) * dx + (y - o->y[i]) * dy) / length
-                          : 0;
+    double t =
+        length > 0 ? ((x - o->x[i]) * dx + (y - o->y[i]) * dy) / length : 0;
     t = fmin(1, fmax(0, t));
     return hypot(x - o->x[i] - t * dx, y - o->y[i] - t * dy);
 }
@@ -94,7 +95,7 @@ void sw__outline_measure(sw__outline *o)
         const double xi = o->x[i] - x0, yi = o->y[i] - y0;
         const double xk = o->x[k] - x0, yk = o->y[k] - y0;
         const double c = cross(xi, yi, xk, yk);
-        A += c / 2;           /* (1) */
+        A += c / 2;             /* (1) */
         X += (xi + xk) * c / 6; /* (2) */
         Y += (yi + yk) * c / 6;
         o->left = fmin(o->left, o->x[i]);
@@ -124,33 +125,44 @@ int sw__outline_holds(const sw__outline *o, double x, double y)
         if (off_edge(o, i, x, y) < TOUCH)
             return 1;
         if ((o->y[i] > y) != (o->y[k] > y) &&
-            x < o->x[i] + (y - o->y[i]) / (o->y[k] - o->y[i]) *
-                              (o->x[k] - o->x[i]))
+            x < o->x[i] +
+                    (y - o->y[i]) / (o->y[k] - o->y[i]) * (o->x[k] - o->x[i]))
             inside = !inside;
     }
     return inside;
 }
 
-double sw__outline_ahead(const sw__outline *o, double x, double y, double deg)
+double sw__outline_off(const sw__outline *o, double x, double y)
+{
+    double nearest = off_edge(o, 0, x, y);
+    for (int i = 1; i < o->corners; i++)
+        nearest = fmin(nearest, off_edge(o, i, x, y));
+    return sw__outline_holds(o, x, y) ? 0 : nearest;
+}
+
+/* Distance along u at which a ray meets an edge from outside; -1 for never. */
+static double meets(const sw__outline *o, int i, double x, double y, double ux,
+                    double uy)
+{
+    const int k = (i + 1) % o->corners;
+    const double dx = o->x[k] - o->x[i], dy = o->y[k] - o->y[i];
+    const double rx = o->x[i] - x, ry = o->y[i] - y;
+    const double into = cross(dx, dy, ux, uy); /* the part is on its left */
+    if (into < GRAZING * hypot(dx, dy))
+        return -1;
+    const double t = -cross(rx, ry, dx, dy) / into;
+    const double s = -cross(rx, ry, ux, uy) / into;
+    return t >= -TOUCH && s >= -1e-9 && s <= 1 + 1e-9 ? fmax(0, t) : -1;
+}
+
+int sw__outline_pushed(const sw__outline *o, double x, double y, double deg)
 {
     const double ux = cos(SW__RAD(deg)), uy = sin(SW__RAD(deg));
-    double nearest = SW_UNSET;
+    int on_edge = 0;
     for (int i = 0; i < o->corners; i++) {
-        const int k = (i + 1) % o->corners;
-        const double dx = o->x[k] - o->x[i], dy = o->y[k] - o->y[i];
-        const double rx = o->x[i] - x, ry = o->y[i] - y;
-        const double det = cross(ux, uy, dx, dy);
-        double ahead = SW_UNSET;
-        if (off_edge(o, i, x, y) < TOUCH)
-            ahead = 0;
-        else if (fabs(det) > 1e-12) {
-            const double t = cross(rx, ry, dx, dy) / det;
-            const double s = cross(rx, ry, ux, uy) / det;
-            if (t >= 0 && s >= -1e-9 && s <= 1 + 1e-9)
-                ahead = t;
-        }
-        if (sw__is_set(ahead) && (!sw__is_set(nearest) || ahead < nearest))
-            nearest = ahead;
+        on_edge |= off_edge(o, i, x, y) < TOUCH;
+        if (meets(o, i, x, y, ux, uy) >= 0)
+            return 1;
     }
-    return nearest;
+    return !on_edge && sw__outline_holds(o, x, y);
 }

@@ -28,8 +28,11 @@ void sw__outline_measure(sw__outline *o);
 /* Whether a point is inside or on the edge. */
 int sw__outline_holds(const sw__outline *o, double x, double y);
 
-/* Distance along a direction to the outline from a point; SW_UNSET where it is
- * never met. */
-double sw__outline_ahead(const sw__outline *o, double x, double y, double deg);
+/* How far outside a point is; 0 within and on the edge. */
+double sw__outline_off(const sw__outline *o, double x, double y);
+
+/* Whether what stands at a point and pushes this way pushes on the part: from
+ * within, or into its side at more than a few degrees. */
+int sw__outline_pushed(const sw__outline *o, double x, double y, double deg);
 
 #endif

@@ -35,8 +35,8 @@ static int take_material(sw__reader *r, int node, void *with)
     draft *d = with;
     sw_error inner;
     char *to = d->job->about.material;
-    int status = sw__take_text(r, node, "material", to,
-                               sizeof d->job->about.material);
+    int status =
+        sw__take_text(r, node, "material", to, sizeof d->job->about.material);
     if (status)
         return status;
     const sw_material_out m = sw_material(to, &inner);
@@ -103,13 +103,17 @@ static int take_centre(sw__reader *r, int node, void *with)
                           &d->has_centre_z);
 }
 
-static const sw__special part_key[] = {
-    {"name", take_name},           {"material", take_material},
-    {"size", take_size},           {"outline", take_outline},
-    {"thickness", take_thickness}, {"weight", take_weight},
-    {"mass", take_mass},           {"density", take_density},
-    {"raised", take_raised},       {"center of gravity", take_centre},
-    {NULL, NULL}};
+static const sw__special part_key[] = {{"name", take_name},
+                                       {"material", take_material},
+                                       {"size", take_size},
+                                       {"outline", take_outline},
+                                       {"thickness", take_thickness},
+                                       {"weight", take_weight},
+                                       {"mass", take_mass},
+                                       {"density", take_density},
+                                       {"raised", take_raised},
+                                       {"center of gravity", take_centre},
+                                       {NULL, NULL}};
 
 static int read_corners(draft *d, sw__reader *r)
 {
@@ -217,8 +221,10 @@ static int finish(draft *d, sw__reader *r, int map)
     a->raised_mm = sw__is_set(d->raised) ? d->raised : 0;
     if (!status && !sw__is_set(d->raised))
         status = sw__job_note(d->job, "part", "raised_mm", "mm", 0, SW_UNSET,
-                              SW_UNSET, "the supports stand on the table, or "
-                              "are the table", r->err);
+                              SW_UNSET,
+                              "the supports stand on the table, or "
+                              "are the table",
+                              r->err);
     a->centre_x_mm = d->has_centre ? d->centre[0] : o->centre_x;
     a->centre_y_mm = d->has_centre ? d->centre[1] : o->centre_y;
     a->centre_z_mm = d->has_centre_z ? d->centre[2] : a->thickness_mm / 2;
@@ -271,8 +277,7 @@ int sw__job_friction(sw_job *job, sw__reader *r, int map)
                                       {"stops", take_stop_friction},
                                       {"toes", take_toe_friction},
                                       {NULL, NULL}};
-    const sw__shape shape = {
-        .what = "friction", .special = key, .with = job};
+    const sw__shape shape = {.what = "friction", .special = key, .with = job};
     return sw__read_map(r, map, &shape);
 }
 

@@ -109,7 +109,7 @@ void sw__add_nearest(sw__line *line, const char *text, const char *const *name,
         }
     }
     /* more changes than this is no likeness */
-    if (nearest && best <= (int)(strlen(nearest) + 1) / 2) {
+    if (nearest && best <= (int)(strlen(nearest) + 2) / 3) {
         sw__line_add(line, "; nearest: ");
         sw__line_add(line, nearest);
     }
@@ -239,8 +239,7 @@ static int key_of_name(const sw__shape *shape, const char *name, char *key,
                        size_t room)
 {
     for (int k = 0; k < shape->forms; k++) {
-        const sw_field *f =
-            sw_field_named(shape->form[k].structure, name);
+        const sw_field *f = sw_field_named(shape->form[k].structure, name);
         if (!f)
             continue;
         sw__field_key(f, shape->form[k].alias, key, room);
@@ -266,9 +265,8 @@ int sw__fail_inner(sw__reader *r, int map, const sw__shape *shape,
             n++;
         sw__copy(name, n + 1 < sizeof name ? n + 1 : sizeof name, at);
         /* further on only names with an underscore are surely fields */
-        const int field = at == theirs.message
-                              ? strcmp(name, theirs.field) == 0
-                              : strchr(name, '_') != NULL;
+        const int field = at == theirs.message ? strcmp(name, theirs.field) == 0
+                                               : strchr(name, '_') != NULL;
         if (n && field && key_of_name(shape, name, key, sizeof key)) {
             sw__line_add(&line, key);
         } else {
@@ -280,8 +278,7 @@ int sw__fail_inner(sw__reader *r, int map, const sw__shape *shape,
         }
         at += n ? n : 1;
     }
-    const int code =
-        theirs.code == SW_ERR_NONE ? SW_ERR_CONFLICT : theirs.code;
+    const int code = theirs.code == SW_ERR_NONE ? SW_ERR_CONFLICT : theirs.code;
     if (!key_of_name(shape, theirs.field, key, sizeof key))
         sw__copy(key, sizeof key, theirs.field);
     const int node = sw__child(r, map, key);

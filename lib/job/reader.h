@@ -99,8 +99,8 @@ int sw__want_map(sw__reader *r, int node, const char *key);
 
 /* Adds to a message the one of these names that is most like a text, if any
  * is; names ended by NULL. */
-void sw__add_nearest(sw__line *line, const char *text,
-                     const char *const *name, int names);
+void sw__add_nearest(sw__line *line, const char *text, const char *const *name,
+                     int names);
 
 /* Whether a word stands in a list of words with a blank before each. */
 int sw__listed(const char *words, const char *word);

@@ -41,8 +41,8 @@ static int take_tool(sw_job *job, sw__reader *r, int map)
                             "it");
     if (!t.name[0])
         sw__copy(t.name, sizeof t.name, t.in.tool);
-    status = sw__job_check_name(r, map, t.name, job->tool, sizeof t,
-                                job->tools);
+    status =
+        sw__job_check_name(r, map, t.name, job->tool, sizeof t, job->tools);
     if (status)
         return status;
     /* a torque in the middle of the scale, to see whether the rest stands */

@@ -178,8 +178,8 @@ static int take_scalar(builder *b, const yaml_event_t *e)
         e->data.scalar.style == YAML_FOLDED_SCALAR_STYLE ||
         e->start_mark.line != e->end_mark.line)
         return fail(b, at, SW_ERR_SYNTAX,
-                    "a text goes over several lines; is a colon missing, or a "
-                    "quote? Each value stands on one line");
+                    "this goes on over several lines: is a colon, a bracket or "
+                    "a quote missing? Each value stands on one line");
     int status = check_letters(b, text, length, at);
     if (status)
         return status;
@@ -194,7 +194,7 @@ static int take_scalar(builder *b, const yaml_event_t *e)
     }
     const int made = add_node(b, SW__TREE_TEXT, at);
     if (made < 0)
-        return b->err ? b->err->code : SW_ERR_MEMORY;
+        return b->err->code;
     size_t place = 0;
     status = add_letters(b, text, length, &place);
     b->tree->node[made].text = place;
@@ -221,7 +221,7 @@ static int open_level(builder *b, const yaml_event_t *e)
         return fail(b, at, SW_ERR_RANGE, "the file is nested too deeply");
     const int made = add_node(b, list ? SW__TREE_LIST : SW__TREE_MAP, at);
     if (made < 0)
-        return b->err ? b->err->code : SW_ERR_MEMORY;
+        return b->err->code;
     memset(&b->level[b->depth], 0, sizeof b->level[0]);
     b->level[b->depth++].node = made;
     return SW_OK;
@@ -282,7 +282,8 @@ static const struct {
      "a dash cannot stand here; a list begins on a line of its own"},
     {"found character that cannot start any token",
      "a value cannot begin with this character; put it in quotes"},
-    {"unknown escape", "unknown \\ in a text in double quotes; use single ones"},
+    {"unknown escape",
+     "unknown \\ in a text in double quotes; use single ones"},
     {"escape", "unknown \\ in a text in double quotes; use single ones"},
     {"unexpected end of stream", "a closing quote is missing"},
     {"unexpected document indicator", "a closing quote is missing"},
@@ -296,7 +297,11 @@ static const struct {
 
 static int fail_parser(const builder *b, const yaml_parser_t *p)
 {
-    const sw__place at = place_of(&p->problem_mark);
+    /* where a key or a quoted text began says more than where it broke */
+    const int began = p->context && strstr(p->context, "scanning a") &&
+                      (strstr(p->context, "simple key") ||
+                       strstr(p->context, "quoted scalar"));
+    const sw__place at = place_of(began ? &p->context_mark : &p->problem_mark);
     const char *ours = "the file cannot be read from here: check colons, "
                        "indentation and quotes";
     if (p->error == YAML_MEMORY_ERROR)

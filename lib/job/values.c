@@ -81,17 +81,21 @@ static int read_percent(sw__reader *r, int node, const char *key,
 {
     sw_error inner;
     const int marked = strchr(text, '%') != NULL;
-    const sw_quantity_out q = marked
-                                  ? sw_quantity(text, SW_KIND_RATIO, key, &inner)
-                                  : sw_number(text, key, &inner);
+    const sw_quantity_out q =
+        marked ? sw_quantity(text, SW_KIND_RATIO, key, &inner)
+               : sw_number(text, key, &inner);
     if (q.status)
         return at_value(r, node, key, &inner);
     *value = marked ? 100 * q.value : q.value;
     if (marked || q.value == 0 || fabs(q.value) >= 1)
         return SW_OK;
-    return sw__fail_text(r, node, SW_ERR_UNIT, key, "",
-                         text, " could be a part or per cent; write it with %, "
-                               "25 % or 0.25 %");
+    char before[64];
+    sw__line line = sw__line_start(before, sizeof before);
+    sw__line_add(&line, key);
+    sw__line_add(&line, ": ");
+    return sw__fail_text(r, node, SW_ERR_UNIT, key, before, text,
+                         " could be a part or per cent; write it with %, 25 % "
+                         "or 0.25 %");
 }
 
 /* A number and a unit that must be this one. */
@@ -101,8 +105,8 @@ static int read_literal(sw__reader *r, int node, const char *key,
     char number[64], message[MESSAGE_ROOM];
     sw_error inner;
     const size_t n = strlen(text), m = strlen(unit);
-    const int good = n > m && strcmp(text + n - m, unit) == 0 &&
-                     n - m < sizeof number;
+    const int good =
+        n > m && strcmp(text + n - m, unit) == 0 && n - m < sizeof number;
     if (good) {
         size_t end = n - m;
         while (end && text[end - 1] == ' ')

@@ -1,0 +1,340 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Cuts: what the cut of an operation does to the part, as loads in a frame
+ * whose x is the feed, y to its left, z up.
+ *
+ * Milling swings while a tooth goes by: the mean over a turn, the peak, and
+ * evenly spaced instants between one tooth and the next are loads of their own.
+ * What resists is a convex set where the contacts stay, so a load within their
+ * hull is resisted with them. Drilling: the largest and the least thrust (which
+ * holds the part down) and the pull at breakthrough, each with the torque.
+ *
+ * Turning on a faceplate: the part turns and the tool goes round it, in the
+ * part's frame. On a circle about the spindle's axis the surface runs with the
+ * circle: with x, y, z of the turning room (x from the axis to the tool, y as
+ * the surface runs)
+ *
+ *   (1)  along the feed y;  to its left -x where the circle runs
+ *        counterclockwise, +x where clockwise;  up z
+ *
+ * Not in it: what an unbalanced part adds by turning.
+ */
+#include "job/operation.h"
+
+#include <strapwise/drilling.h>
+#include <strapwise/milling.h>
+#include <strapwise/turning.h>
+
+#include <string.h>
+
+enum { INSTANTS = 16 };
+
+typedef struct {
+    sw_job *job;
+    sw__reader *r;
+    int map;
+    const char *name;
+    sw__job_operation *op;
+    const sw__path_about *path;
+    sw__shape shape;
+    sw__form form;
+    double reach; /* how far off the part a point of the path may be */
+    union {
+        sw_load_in force;
+        sw_milling_in mill;
+        sw_turning_in turn;
+        sw_drilling_in drill;
+    } of;
+} draft;
+
+typedef struct {
+    int kind;
+    int structure;
+    const char *skip;
+    void (*open)(draft *d);
+    int (*solve)(draft *d);
+} way;
+
+static int fail(draft *d, const sw_error *inner)
+{
+    return sw__fail_inner(d->r, d->map, &d->shape, inner);
+}
+
+/* Adds a load unless it is there already. */
+static void add(draft *d, double x, double y, double z, double mx, double my,
+                double mz)
+{
+    const sw__job_sample s = {{x, y, z}, {mx, my, mz}};
+    sw__job_operation *op = d->op;
+    for (int i = 0; i < op->samples; i++)
+        if (memcmp(&op->sample[i], &s, sizeof s) == 0)
+            return;
+    if (op->samples < SW__JOB_SAMPLES)
+        op->sample[op->samples++] = s;
+}
+
+/* Notes what the library filled in. */
+static int note(draft *d, sw_assumption (*ask)(const void *, int))
+{
+    int status = SW_OK;
+    for (int i = 0; !status; i++) {
+        const sw_assumption a = ask(&d->of, i);
+        if (a.status)
+            break;
+        char name[64];
+        sw_assumption named = a;
+        sw__line line = sw__line_start(name, sizeof name);
+        sw__line_add(&line, "cut_");
+        sw__line_add(&line, a.name);
+        sw__copy(named.name, sizeof named.name, name);
+        status = sw__job_note_as(d->job, d->name, &named, d->r->err);
+    }
+    return status;
+}
+
+/* The part's own material, where the cut names none. */
+static int take_material(draft *d, char *material, size_t room, double kc11,
+                         double mc)
+{
+    sw_error inner;
+    const char *of_part = d->job->about.material;
+    if (material[0] || (sw__is_set(kc11) && sw__is_set(mc)))
+        return SW_OK;
+    if (!of_part[0])
+        return sw__fail_key(d->r, d->map, SW_ERR_MISSING, "material",
+                            "the cut needs a material, or kc11 and mc, or the "
+                            "part a material");
+    const sw_cut_material_out m = sw_cut_material(of_part, &inner);
+    if (m.status)
+        return sw__fail_key(d->r, d->map, SW_ERR_UNKNOWN, "material",
+                            "the part's material is in no table of metals to "
+                            "be cut; give the cut a material, or kc11 and mc");
+    sw__copy(material, room, of_part);
+    return sw__job_note_word(d->job, d->name, "cut_material", material,
+                             "the part's own", d->r->err);
+}
+
+/* ---- a force that is given ---- */
+
+static void open_force(draft *d) { sw_load_defaults(&d->of.force); }
+
+static int solve_force(draft *d)
+{
+    sw_error inner;
+    sw_load_in one = d->of.force;
+    one.x_mm = one.y_mm = one.z_mm = 0;
+    if (sw_load_resolve(&one, &inner))
+        return fail(d, &inner);
+    const int nothing = one.force_x_N == 0 && one.force_y_N == 0 &&
+                        one.force_z_N == 0 && one.moment_x_Nm == 0 &&
+                        one.moment_y_Nm == 0 && one.moment_z_Nm == 0;
+    if (nothing)
+        return sw__fail_key(d->r, d->map, SW_ERR_MISSING, "cut",
+                            "the cut has no force; give force x, force y, "
+                            "force z (up), such as force x: 400 N");
+    add(d, one.force_x_N, one.force_y_N, one.force_z_N, one.moment_x_Nm,
+        one.moment_y_Nm, one.moment_z_Nm);
+    return SW_OK;
+}
+
+/* ---- milling ---- */
+
+static void open_mill(draft *d) { sw_milling_defaults(&d->of.mill); }
+
+static sw_assumption ask_mill(const void *in, int index)
+{
+    return sw_milling_assumed(in, index, NULL);
+}
+
+static int solve_mill(draft *d)
+{
+    sw_error inner;
+    sw_milling_in *in = &d->of.mill;
+    if (!d->path->directed)
+        return sw__fail_key(d->r, d->map, SW_ERR_MISSING, "feed",
+                            "a mill needs the way it is fed: give the path "
+                            "lines, or points with feed: +x");
+    int status = take_material(d, in->material, sizeof in->material,
+                               in->kc11_MPa, in->mc);
+    if (status)
+        return status;
+    in->feed_direction_deg = 0;
+    d->reach = in->diameter_mm / 2;
+    const sw_milling_out m = sw_milling(in, &inner);
+    if (m.status)
+        return fail(d, &inner);
+    add(d, m.mean_x_N, m.mean_y_N, m.mean_z_N, m.mean_mx_Nm, m.mean_my_Nm,
+        m.mean_mz_Nm);
+    add(d, m.peak_x_N, m.peak_y_N, m.peak_z_N, m.peak_mx_Nm, m.peak_my_Nm,
+        m.peak_mz_Nm);
+    for (int i = 0; i < INSTANTS; i++) {
+        const sw_cut_load_out l = sw_milling_load_at(in, i, INSTANTS, &inner);
+        if (l.status)
+            return fail(d, &inner);
+        add(d, l.x_N, l.y_N, l.z_N, l.mx_Nm, l.my_Nm, l.mz_Nm);
+    }
+    d->op->turned = 1;
+    d->op->out.warnings |= m.warnings;
+    return note(d, ask_mill);
+}
+
+/* ---- turning ---- */
+
+static void open_turn(draft *d) { sw_turning_defaults(&d->of.turn); }
+
+static sw_assumption ask_turn(const void *in, int index)
+{
+    return sw_turning_assumed(in, index, NULL);
+}
+
+static int solve_turn(draft *d)
+{
+    sw_error inner;
+    sw_turning_in *in = &d->of.turn;
+    if (!d->path->circle)
+        return sw__fail_key(d->r, d->map, SW_ERR_MISSING, "circle",
+                            "turning needs a path that is a circle about the "
+                            "spindle's axis: circle, with center and diameter");
+    int status = take_material(d, in->material, sizeof in->material,
+                               in->kc11_MPa, in->mc);
+    if (status)
+        return status;
+    const sw_turning_out t = sw_turning(in, &inner);
+    if (t.status)
+        return fail(d, &inner);
+    add(d, t.y_N, d->path->clockwise ? t.x_N : -t.x_N, t.z_N, 0, 0,
+        0); /* (1) */
+    d->op->turned = 1;
+    d->op->out.warnings |= t.warnings;
+    return note(d, ask_turn);
+}
+
+/* ---- drilling ---- */
+
+static void open_drill(draft *d) { sw_drilling_defaults(&d->of.drill); }
+
+static sw_assumption ask_drill(const void *in, int index)
+{
+    return sw_drilling_assumed(in, index, NULL);
+}
+
+static int solve_drill(draft *d)
+{
+    sw_error inner;
+    sw_drilling_in *in = &d->of.drill;
+    int status = take_material(d, in->material, sizeof in->material,
+                               in->kc11_MPa, in->mc);
+    if (status)
+        return status;
+    const sw_drilling_out o = sw_drilling(in, &inner);
+    if (o.status)
+        return fail(d, &inner);
+    d->reach = 0;
+    add(d, 0, 0, o.z_low_N, 0, 0, o.mz_Nm);
+    add(d, 0, 0, -o.thrust_low_N, 0, 0, o.mz_Nm);
+    add(d, 0, 0, o.z_high_N, 0, 0, o.mz_Nm);
+    d->op->out.warnings |= o.warnings;
+    return note(d, ask_drill);
+}
+
+/* ---- all kinds ---- */
+
+static const way all[] = {
+    {SW_CUT_FORCE, SW_STRUCT_LOAD_IN, " name x_mm y_mm z_mm", open_force,
+     solve_force},
+    {SW_CUT_MILL, SW_STRUCT_MILLING_IN, " feed_direction_deg", open_mill,
+     solve_mill},
+    {SW_CUT_TURN, SW_STRUCT_TURNING_IN, "", open_turn, solve_turn},
+    {SW_CUT_DRILL, SW_STRUCT_DRILLING_IN, "", open_drill, solve_drill},
+};
+
+static int take_kind(sw__reader *r, int node, void *with)
+{
+    (void)r;
+    (void)node;
+    (void)with;
+    return SW_OK; /* read before everything else */
+}
+
+/* A point of the path where nothing is to be cut is a slip of the pen. */
+static int check_reach(draft *d)
+{
+    char message[160];
+    const sw__outline *o = &d->job->outline;
+    for (int i = 0; i < d->op->points; i++) {
+        const sw__job_point *p = &d->op->point[i];
+        if (sw__outline_off(o, p->at[0], p->at[1]) <= d->reach + 1e-6)
+            continue;
+        sw__line line = sw__line_start(message, sizeof message);
+        sw__line_add(&line, "path: at its point ");
+        sw__line_add_number(&line, i + 1);
+        sw__line_add(&line, ", [");
+        sw__line_add_number(&line, p->at[0]);
+        sw__line_add(&line, " mm, ");
+        sw__line_add_number(&line, p->at[1]);
+        sw__line_add(&line, " mm], the tool does not touch the part; leave "
+                            "the way there out");
+        return sw__fail_at(d->r, d->path->node, SW_ERR_CONFLICT, "path",
+                           message);
+    }
+    return SW_OK;
+}
+
+/* The largest of every direction, over all samples. */
+static void measure(sw__job_operation *op)
+{
+    sw_job_operation_out *o = &op->out;
+    o->side_most_N = o->lift_most_N = o->press_most_N = o->twist_most_Nm = 0;
+    for (int i = 0; i < op->samples; i++) {
+        const sw__job_sample *s = &op->sample[i];
+        o->side_most_N = fmax(o->side_most_N, hypot(s->N[0], s->N[1]));
+        o->lift_most_N = fmax(o->lift_most_N, s->N[2]);
+        o->press_most_N = fmax(o->press_most_N, -s->N[2]);
+        o->twist_most_Nm = fmax(o->twist_most_Nm, fabs(s->Nm[2]));
+    }
+}
+
+int sw__job_cut(sw_job *job, sw__reader *r, int map, const char *name,
+                sw__job_operation *op, const sw__path_about *path)
+{
+    static const sw__special key[] = {{"kind", take_kind}, {NULL, NULL}};
+    int kind = 0, status = sw__want_map(r, map, "cut");
+    if (status)
+        return status;
+    const int node = sw__child(r, map, "kind");
+    if (!node)
+        return sw__fail_key(r, map, SW_ERR_MISSING, "kind",
+                            "a cut needs its kind, such as kind: mill, or "
+                            "kind: force for one that is given");
+    status = sw__take_word(r, node, "kind", SW_WORDS_CUT_KIND, &kind);
+    if (status)
+        return status;
+    draft d;
+    memset(&d, 0, sizeof d);
+    const way *w = &all[kind - 1];
+    d.job = job;
+    d.r = r;
+    d.map = map;
+    d.name = name;
+    d.op = op;
+    d.path = path;
+    d.form = (sw__form){w->structure, &d.of, w->skip, NULL};
+    d.shape = (sw__shape){.what = "a cut of this kind",
+                          .form = &d.form,
+                          .forms = 1,
+                          .special = key,
+                          .with = &d};
+    w->open(&d);
+    op->out.cut_kind = kind;
+    status = sw__read_map(r, map, &d.shape);
+    /* where nobody says how large the tool is, and on a circle, whose part is
+     * a polygon here */
+    d.reach = fmax(job->about.length_mm, job->about.width_mm) / 2;
+    if (!status)
+        status = w->solve(&d);
+    if (!status)
+        status = check_reach(&d);
+    if (!status)
+        measure(op);
+    return status;
+}
