@@ -9,5 +9,6 @@
 
 #include <strapwise.h>
 #include <strapwise/fixture.h>
+#include <strapwise/hold.h>
 
 #endif

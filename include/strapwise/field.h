@@ -60,7 +60,11 @@ typedef enum {
     SW_STRUCT_STOP_IN,
     SW_STRUCT_LOAD_IN,
     SW_STRUCT_WEIGHT_IN,
-    SW_STRUCT_COUNT = SW_STRUCT_WEIGHT_IN
+    SW_STRUCT_HOLD_IN,
+    SW_STRUCT_HOLD_OUT,
+    SW_STRUCT_HOLD_POINT_OUT,
+    SW_STRUCT_HOLD_CONTACT_OUT,
+    SW_STRUCT_COUNT = SW_STRUCT_HOLD_CONTACT_OUT
 } sw_struct;
 
 /** One field of a struct. `status`, `warnings`, `assumed` and `seal`

@@ -169,7 +169,13 @@ typedef enum {
     SW_WORDS_ABOUT,     /**< sw_about */
     SW_WORDS_PART,      /**< sw_part */
     SW_WORDS_NEEDED,    /**< sw_needed */
-    SW_WORDS_COUNT = SW_WORDS_NEEDED
+    SW_WORDS_DEPTH,     /**< sw_depth */
+    SW_WORDS_REST,      /**< sw_rest */
+    SW_WORDS_GOES,      /**< sw_goes */
+    SW_WORDS_PUSHED,    /**< sw_pushed */
+    SW_WORDS_CORNERS,   /**< sw_corners */
+    SW_WORDS_IDLE,      /**< sw_idle */
+    SW_WORDS_COUNT = SW_WORDS_IDLE
 } sw_words;
 
 /** Word of an enumerator ("flat"), or NULL when there is none. */

@@ -44,4 +44,8 @@ const sw_field *const sw__fields_of[SW_STRUCT_COUNT + 1] = {
     [SW_STRUCT_STOP_IN] = sw__stop_in_fields,
     [SW_STRUCT_LOAD_IN] = sw__load_in_fields,
     [SW_STRUCT_WEIGHT_IN] = sw__weight_in_fields,
+    [SW_STRUCT_HOLD_IN] = sw__hold_in_fields,
+    [SW_STRUCT_HOLD_OUT] = sw__hold_out_fields,
+    [SW_STRUCT_HOLD_POINT_OUT] = sw__hold_point_out_fields,
+    [SW_STRUCT_HOLD_CONTACT_OUT] = sw__hold_contact_out_fields,
 };
