@@ -49,17 +49,29 @@ void sw_hold_free(sw_hold *h)
     free(h);
 }
 
+static void *copy_list(const void *list, int count, size_t size, int *good)
+{
+    void *copy = count ? malloc((size_t)count * size) : NULL;
+    if (copy)
+        memcpy(copy, list, (size_t)count * size);
+    *good = *good && (copy || !count);
+    return copy;
+}
+
 /* Contacts of a fixture, for their names. */
 static sw_fixture *copy_contacts(const sw_fixture *f)
 {
     sw_fixture *c = sw_fixture_new(NULL);
-    int good = c != NULL;
-    for (int i = 0; good && i < f->supports; i++)
-        good = !sw_fixture_add_support(c, &f->support[i], NULL);
-    for (int i = 0; good && i < f->clamps; i++)
-        good = !sw_fixture_add_clamp(c, &f->clamp[i], NULL);
-    for (int i = 0; good && i < f->stops; i++)
-        good = !sw_fixture_add_stop(c, &f->stop[i], NULL);
+    int good = 1;
+    if (!c)
+        return NULL;
+    c->supports = f->supports;
+    c->clamps = f->clamps;
+    c->stops = f->stops;
+    c->support =
+        copy_list(f->support, f->supports, sizeof *f->support, &good);
+    c->clamp = copy_list(f->clamp, f->clamps, sizeof *f->clamp, &good);
+    c->stop = copy_list(f->stop, f->stops, sizeof *f->stop, &good);
     if (good)
         return c;
     sw_fixture_free(c);
