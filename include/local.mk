@@ -12,6 +12,7 @@ roominclude_HEADERS = \
 	include/strapwise/field.h \
 	include/strapwise/fixture.h \
 	include/strapwise/grade.h \
+	include/strapwise/hold.h \
 	include/strapwise/job.h \
 	include/strapwise/lubrication.h \
 	include/strapwise/material.h \

@@ -9,6 +9,7 @@
 
 #include <strapwise.h>
 #include <strapwise/fixture.h>
+#include <strapwise/hold.h>
 #include <strapwise/job.h>
 
 #endif

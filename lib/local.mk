@@ -101,7 +101,8 @@ libstrapwise_la_SOURCES = \
 	lib/sheet/tilt_scales.c \
 	lib/sheet/tilt_places.h lib/sheet/tilt_places.c lib/sheet/tilt_names.c \
 	lib/sheet/tilt_plot.c \
-	lib/hold/fixture_fields.c lib/job/job_fields.c
+	lib/hold/fixture_fields.c lib/hold/hold_fields.c \
+	lib/job/job_fields.c
 nodist_libstrapwise_la_SOURCES = $(TABLE_SOURCES) base/tables.h
 
 # libstrapwise-fixture: a whole part on its supports.
@@ -121,7 +122,14 @@ libstrapwise_fixture_la_SOURCES = \
 	lib/job/clamp_pad.c lib/job/clamps.c \
 	lib/job/operation.h lib/job/path.c lib/job/cuts.c \
 	lib/job/operations.c \
-	lib/job/job.c lib/job/job_answers.c lib/job/job_fixture.c
+	lib/job/job.c lib/job/job_answers.c lib/job/job_fixture.c \
+	lib/hold/rig.h lib/hold/rig.c \
+	lib/hold/bed.h lib/hold/bed.c \
+	lib/hold/guard.h lib/hold/guard.c \
+	lib/hold/joint.h lib/hold/joint.c lib/hold/joint_read.c \
+	lib/hold/planar.h lib/hold/planar.c \
+	lib/hold/engine.h lib/hold/load.c lib/hold/corner.c lib/hold/scale.c lib/hold/least.c \
+	lib/hold/hold.h lib/hold/hold_resolve.c lib/hold/hold.c lib/hold/hold_answer.c
 
 pkgconfigdir = $(libdir)/pkgconfig
 pkgconfig_DATA = lib/strapwise.pc lib/strapwise-fixture.pc

@@ -94,7 +94,11 @@ typedef enum {
     SW_STRUCT_JOB_CORNER_OUT,
     SW_STRUCT_JOB_CLAMP_OUT,
     SW_STRUCT_JOB_OPERATION_OUT,
-    SW_STRUCT_COUNT = SW_STRUCT_JOB_OPERATION_OUT
+    SW_STRUCT_HOLD_IN,
+    SW_STRUCT_HOLD_OUT,
+    SW_STRUCT_HOLD_POINT_OUT,
+    SW_STRUCT_HOLD_CONTACT_OUT,
+    SW_STRUCT_COUNT = SW_STRUCT_HOLD_CONTACT_OUT
 } sw_struct;
 
 /** One field of a struct. `status`, `warnings`, `assumed` and `seal`

@@ -129,7 +129,10 @@ extern const sw_field sw__screw_in_fields[], sw__screw_out_fields[],
     sw__squeeze_in_fields[], sw__squeeze_out_fields[];
 
 extern const sw_field sw__job_out_fields[], sw__job_corner_out_fields[],
-    sw__job_clamp_out_fields[], sw__job_operation_out_fields[];
+    sw__job_clamp_out_fields[], sw__job_operation_out_fields[],
+    sw__load_in_fields[], sw__weight_in_fields[],
+    sw__hold_in_fields[], sw__hold_out_fields[], sw__hold_point_out_fields[],
+    sw__hold_contact_out_fields[];
 
 /* The list of each struct, by sw_struct (structs.c). */
 extern const sw_field *const sw__fields_of[SW_STRUCT_COUNT + 1];

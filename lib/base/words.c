@@ -54,6 +54,12 @@ static const char *const word[SW_WORDS_COUNT + 1][MOST + 1] = {
     [SW_WORDS_CLAMP_KIND] = {NULL, "force", "strap", "screw", "through-screw",
                              "cylinder", "swing", "vacuum"},
     [SW_WORDS_CUT_KIND] = {NULL, "force", "mill", "turn", "drill"},
+    [SW_WORDS_DEPTH] = {NULL, "full", "margin"},
+    [SW_WORDS_REST] = {NULL, "stays", "rocks", "moves", "light", "loose"},
+    [SW_WORDS_GOES] = {NULL, "rest", "lift", "tip", "slide", "none"},
+    [SW_WORDS_PUSHED] = {NULL, "nowhere", "into stop", "off stop", "free"},
+    [SW_WORDS_CORNERS] = {NULL, "none", "all", "search"},
+    [SW_WORDS_IDLE] = {NULL, "carries", "idle"},
 };
 
 const char *sw_word(int list, int value)

@@ -159,7 +159,7 @@ static int take_operation(sw_job *job, sw__reader *r, int map)
                              .with = &d,
                              .reserved = "release,re clamp,reclamp,stage,"
                                          "stages,leave on,torque,"};
-    sw__path_about about = {0, 0, 0};
+    sw__path_about about = {.node = 0};
     int status = sw__read_map(r, map, &shape);
     if (!status)
         status = check_parts(r, map, &d);

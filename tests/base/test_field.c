@@ -68,6 +68,10 @@ static const described all[] = {
     IN(sw_stop_in, SW_STRUCT_STOP_IN),
     IN(sw_load_in, SW_STRUCT_LOAD_IN),
     IN(sw_weight_in, SW_STRUCT_WEIGHT_IN),
+    IN(sw_hold_in, SW_STRUCT_HOLD_IN),
+    OUT(sw_hold_out, SW_STRUCT_HOLD_OUT),
+    OUT(sw_hold_point_out, SW_STRUCT_HOLD_POINT_OUT),
+    OUT(sw_hold_contact_out, SW_STRUCT_HOLD_CONTACT_OUT),
 };
 
 enum { ALL = sizeof all / sizeof all[0], LARGEST = 2048 };

@@ -1,0 +1,392 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Hold, answer: the handle, and what is asked of it.
+ */
+#include "hold/hold.h"
+
+#include <stdlib.h>
+#include <string.h>
+
+#define KEPT_MOST 2000000 /* contacts of loads */
+#define NO_TURN 1e4       /* a centre further off, in lengths of the rig: none */
+
+static const char *const not_checked[] = {
+    "The part is rigid: a thin one bends between its supports and leaves one "
+    "earlier.",
+    "All supports are taken as springs of the stiffness given, equal where "
+    "none is given: uneven heights of some hundredths of a millimetre shift "
+    "load from one to another and can cost a tenth of the margin and more.",
+    "A margin says when all contacts together give way. The first support slips "
+    "a little much earlier, at about a third of it.",
+    "Cuts that come back can move the part a little each time (ratcheting) "
+    "though each alone is held.",
+    "Vibration, shock and chatter.",
+    "The straps' own springiness: a cut that presses down takes force from "
+    "them.",
+    "How much a toe that is held sideways takes before a support lifts: look "
+    "at the margin with idle stops.",
+    "Friction at stops counts in every direction that helps: it may be some "
+    "per cent too good.",
+    "Supports, stops and clamps do not yield, wear or sink in.",
+    "Heat.",
+};
+
+const char *sw_hold_not_checked(int index)
+{
+    const int count = sizeof not_checked / sizeof not_checked[0];
+    return index >= 0 && index < count ? not_checked[index] : NULL;
+}
+
+void sw_hold_free(sw_hold *h)
+{
+    if (!h)
+        return;
+    sw__rig_drop(&h->rig);
+    sw_fixture_free(h->names);
+    free(h->load);
+    free(h->verdict);
+    free(h->kept);
+    free(h);
+}
+
+static void *copy_list(const void *list, int count, size_t size, int *good)
+{
+    void *copy = count ? malloc((size_t)count * size) : NULL;
+    if (copy)
+        memcpy(copy, list, (size_t)count * size);
+    *good = *good && (copy || !count);
+    return copy;
+}
+
+/* Contacts of a fixture, for their names. */
+static sw_fixture *copy_contacts(const sw_fixture *f)
+{
+    sw_fixture *c = sw_fixture_new(NULL);
+    int good = 1;
+    if (!c)
+        return NULL;
+    c->supports = f->supports;
+    c->clamps = f->clamps;
+    c->stops = f->stops;
+    c->support =
+        copy_list(f->support, f->supports, sizeof *f->support, &good);
+    c->clamp = copy_list(f->clamp, f->clamps, sizeof *f->clamp, &good);
+    c->stop = copy_list(f->stop, f->stops, sizeof *f->stop, &good);
+    if (good)
+        return c;
+    sw_fixture_free(c);
+    return NULL;
+}
+
+/* Memory for the answers of every load. */
+static int make_room(const sw_fixture *f, sw_hold *h, sw_error *err)
+{
+    const size_t n = (size_t)f->loads;
+    const size_t each =
+        (size_t)(2 * f->supports + f->stops + f->clamps);
+    h->names = copy_contacts(f);
+    h->load = malloc(n * sizeof *h->load);
+    h->verdict = calloc(n, sizeof *h->verdict);
+    if (n * each <= KEPT_MOST)
+        h->kept = calloc(n * each, sizeof *h->kept);
+    if (!h->names || !h->load || !h->verdict ||
+        (n * each <= KEPT_MOST && !h->kept))
+        return sw__fail_memory(err);
+    memcpy(h->load, f->load, n * sizeof *h->load);
+    return SW_OK;
+}
+
+static int answer(sw_hold *h, sw_progress progress, void *with, sw_error *err)
+{
+    const double change = h->in.friction_change;
+    sw__job *job = calloc(1, sizeof *job);
+    if (!job)
+        return sw__fail_memory(err);
+    job->h = h;
+    job->tried = h->rig;
+    int status = sw__engine_make(&job->main, &h->rig, &h->in, 1, err);
+    if (!status)
+        status =
+            sw__engine_make(&job->less, &h->rig, &h->in, 1 - change, err);
+    if (!status)
+        status =
+            sw__engine_make(&job->more, &h->rig, &h->in, 1 + change, err);
+    if (!status)
+        status = sw__engine_make(&job->trial, &job->tried, &h->in, 1, err);
+    const sw__block_how how = {.sides = (int)h->in.disc_sides, .friction = 1};
+    const size_t rays = (size_t)sw__block_rays(&h->rig, &how) + 1;
+    for (size_t i = 0; !status && i < sizeof job->ray / sizeof job->ray[0];
+         i++) {
+        job->ray[i] = malloc(rays * sizeof(sw__ray));
+        if (!job->ray[i])
+            status = sw__fail_memory(err);
+    }
+    if (!status)
+        status = sw__guarded(sw__hold_work, job, progress, with, err);
+    for (size_t i = 0; i < sizeof job->ray / sizeof job->ray[0]; i++)
+        free(job->ray[i]);
+    sw__engine_drop(&job->main);
+    sw__engine_drop(&job->less);
+    sw__engine_drop(&job->more);
+    sw__engine_drop(&job->trial);
+    free(job);
+    return status;
+}
+
+sw_hold *sw_hold_new(const sw_fixture *f, const sw_hold_in *in,
+                     sw_progress progress, void *with, sw_error *err)
+{
+    sw_hold_in full;
+    sw__clear(err);
+    if (!f || !in) {
+        sw__fail_null(err, f ? "in" : "fixture");
+        return NULL;
+    }
+    if (sw__hold_open(in, &full, err))
+        return NULL;
+    sw_hold *h = calloc(1, sizeof *h);
+    if (!h) {
+        sw__fail_memory(err);
+        return NULL;
+    }
+    h->in = full;
+    h->scale = h->scale_high = h->least_total = SW_UNSET;
+    h->friction_low = h->friction_high = SW_UNSET;
+    for (int i = 0; i < SW__MOST; i++)
+        h->least[i] = SW_UNSET;
+    int status = sw__rig_make(f, &h->rig, err);
+    if (!status)
+        status = make_room(f, h, err);
+    if (!status)
+        status = answer(h, progress, with, err);
+    if (!status)
+        return h;
+    sw_hold_free(h);
+    return NULL;
+}
+
+/* ---- what is asked ---- */
+
+static const char *name_of(const sw_hold *h, int part, int index)
+{
+    const sw_fixture *f = h->names;
+    return part == SW_PART_SUPPORT ? f->support[index].name
+           : part == SW_PART_CLAMP ? f->clamp[index].name
+           : part == SW_PART_STOP  ? f->stop[index].name
+                                   : "";
+}
+
+/* Centre of a sliding motion, where it turns. */
+static void set_centre(const sw_hold *h, const sw__verdict *v, double *x,
+                       double *y)
+{
+    *x = *y = SW_UNSET;
+    if (v->goes != SW_GOES_SLIDE || v->v[2] == 0)
+        return;
+    const double cx = -v->v[1] / v->v[2], cy = v->v[0] / v->v[2];
+    if (!(hypot(cx, cy) < NO_TURN))
+        return;
+    *x = h->rig.x_mm + cx * h->rig.length_mm;
+    *y = h->rig.y_mm + cy * h->rig.length_mm;
+}
+
+sw_hold_point_out sw_hold_point(const sw_hold *h, int load, sw_error *err)
+{
+    sw_hold_point_out out;
+    memset(&out, 0, sizeof out);
+    sw__clear(err);
+    int status = SW_OK;
+    if (!h)
+        status = sw__fail_null(err, "hold");
+    else if (load < 0 || load >= h->rig.loads)
+        status =
+            sw__fail_range(err, "load", load, "", 0, h->rig.loads - 1);
+    if (status) {
+        sw__spoil(&out, SW_STRUCT_HOLD_POINT_OUT, status);
+        return out;
+    }
+    const sw__verdict *v = &h->verdict[load];
+    const sw_load_in *p = &h->load[load];
+    sw__copy(out.name, sizeof out.name, p->name);
+    out.x_mm = p->x_mm;
+    out.y_mm = p->y_mm;
+    out.z_mm = p->z_mm;
+    out.margin = v->margin;
+    out.margin_ceiling = v->ceiling;
+    out.margin_stops_idle = v->idle;
+    out.first_to_go = v->goes;
+    out.contact_part = v->part;
+    sw__copy(out.contact, sizeof out.contact, name_of(h, v->part, v->index));
+    set_centre(h, v, &out.centre_x_mm, &out.centre_y_mm);
+    return out;
+}
+
+static void set_net(const sw_hold *h, sw_hold_out *out)
+{
+    const sw__rig *rig = &h->rig;
+    const sw__corner low = {{0, 0}};
+    double w[6];
+    sw__rig_straps(rig, &low, NULL, 1, w);
+    for (int r = 0; r < rig->ranges; r++)
+        for (int i = 0; i < 6; i++)
+            w[i] += rig->range[r][i] / 2;
+    const double F = rig->force_N;
+    out->net_x_N = w[0] * F;
+    out->net_y_N = w[1] * F;
+    out->net_z_N = w[2] * F;
+    out->net_moment_Nm = w[5] * F * rig->length_mm / 1000;
+    out->net_side_N = hypot(out->net_x_N, out->net_y_N);
+    out->net_toward_deg = SW_UNSET;
+    out->pushed = SW_PUSHED_NOT;
+    const double side = hypot(w[0], w[1]);
+    if (!(side > 1e-9))
+        return;
+    out->net_toward_deg = SW__DEG(atan2(w[1], w[0]));
+    double into = 0, off = 0;
+    for (int i = 0; i < rig->posts; i++) {
+        const double along =
+            (rig->post[i].nx * w[0] + rig->post[i].ny * w[1]) / side;
+        into = fmax(into, -along);
+        off = fmax(off, along);
+    }
+    /* more away from a stop than along its face */
+    const double steep = 0.5;
+    out->pushed = off > steep    ? SW_PUSHED_OFF
+                  : into > steep ? SW_PUSHED_INTO
+                                 : SW_PUSHED_FREE;
+}
+
+static void set_limits(const sw_hold *h, sw_hold_out *out)
+{
+    const double F = h->rig.force_N;
+    double total = 0;
+    for (int c = 0; c < h->rig.toes; c++)
+        total += h->rig.toe[c].P * F;
+    out->clamp_total_N = total;
+    out->hold_scale = h->scale;
+    out->hold_scale_high = h->scale_high;
+    out->hold_limit_N = h->scale == SW_UNSET ? SW_UNSET : h->scale * total;
+    out->least_total_N =
+        h->least_total == SW_UNSET ? SW_UNSET : h->least_total * F;
+    sw__line line = sw__line_start(out->switched_off, sizeof out->switched_off);
+    int off = 0;
+    for (int c = 0; c < h->rig.toes; c++) {
+        if (h->least[c] == SW_UNSET || h->least[c] > 1e-6 ||
+            !(h->rig.toe[c].P > 0))
+            continue;
+        sw__line_add(&line, off++ ? ", " : "");
+        sw__line_add(&line, name_of(h, SW_PART_CLAMP, c));
+    }
+}
+
+sw_hold_out sw_hold_total(const sw_hold *h, sw_error *err)
+{
+    sw_hold_out out;
+    memset(&out, 0, sizeof out);
+    sw__clear(err);
+    if (!h) {
+        sw__spoil(&out, SW_STRUCT_HOLD_OUT, sw__fail_null(err, "hold"));
+        return out;
+    }
+    const sw_hold_point_out p = sw_hold_point(h, h->worst, err);
+    out.rest = h->rest;
+    out.first_to_go = p.first_to_go;
+    out.contact_part = p.contact_part;
+    memcpy(out.contact, p.contact, sizeof out.contact);
+    out.margin = p.margin;
+    out.required_margin = h->in.required_margin;
+    out.margin_ceiling = p.margin_ceiling;
+    out.margin_stops_idle = p.margin_stops_idle;
+    out.margin_friction_low = h->friction_low;
+    out.margin_friction_high = h->friction_high;
+    out.rest_margin = h->rest_margin;
+    out.worst_load = h->worst;
+    memcpy(out.worst_name, p.name, sizeof out.worst_name);
+    out.worst_x_mm = p.x_mm;
+    out.worst_y_mm = p.y_mm;
+    out.worst_z_mm = p.z_mm;
+    out.centre_x_mm = p.centre_x_mm;
+    out.centre_y_mm = p.centre_y_mm;
+    out.loads = h->rig.loads;
+    out.corners = h->rig.ranges == 0   ? SW_CORNERS_NONE
+                  : h->rig.ranges <= 6 ? SW_CORNERS_ALL
+                                       : SW_CORNERS_SEARCH;
+    set_limits(h, &out);
+    set_net(h, &out);
+    return out;
+}
+
+/* Force and use of a contact, from what was kept of a load. */
+static void read_contact(const sw_hold *h, int load, int part, int index,
+                         sw_hold_contact_out *out)
+{
+    const sw__rig *rig = &h->rig;
+    const int pads = rig->pads, posts = rig->posts;
+    const float *k =
+        h->kept ? h->kept + (size_t)load * (size_t)(2 * pads + posts +
+                                                    rig->toes)
+                : NULL;
+    const int worst = load == h->worst;
+    double force = 0, use = SW_UNSET;
+    if (part == SW_PART_CLAMP)
+        force = rig->toe[index].P;
+    else if (worst || !k)
+        force = h->worst_force[part == SW_PART_STOP ? pads + index : index];
+    else
+        force = (double)k[part == SW_PART_STOP ? pads + index : index];
+    if (part == SW_PART_SUPPORT)
+        use = worst || !k ? h->worst_use[index]
+                          : (double)k[pads + posts + index];
+    else if (part == SW_PART_CLAMP && rig->toe[index].mu > 0)
+        use = worst || !k ? h->worst_use[pads + index]
+                          : (double)k[2 * pads + posts + index];
+    out->force_margin_N = force * rig->force_N;
+    out->friction_use = use;
+}
+
+sw_hold_contact_out sw_hold_contact(const sw_hold *h, int load, int part,
+                                    int index, sw_error *err)
+{
+    sw_hold_contact_out out;
+    memset(&out, 0, sizeof out);
+    sw__clear(err);
+    int status = SW_OK;
+    const int count =
+        part == SW_PART_LOAD ? 0 : sw_fixture_count(h ? h->names : NULL, part);
+    if (!h)
+        status = sw__fail_null(err, "hold");
+    else if (load < -1 || load >= h->rig.loads)
+        status = sw__fail_range(err, "load", load, "", -1, h->rig.loads - 1);
+    else if (load >= 0 && load != h->worst && !h->kept)
+        status = sw__fail(err, SW_ERR_RANGE, "load",
+                          "load: contacts were kept for the worst load alone, "
+                          "since there are so many");
+    else if (index < 0 || index >= count)
+        status = sw__fail_range(err, "index", index, "", 0, count - 1);
+    if (status) {
+        sw__spoil(&out, SW_STRUCT_HOLD_CONTACT_OUT, status);
+        return out;
+    }
+    const double F = h->rig.force_N;
+    sw__copy(out.name, sizeof out.name, name_of(h, part, index));
+    out.force_rest_N = SW_UNSET;
+    out.least_total_N = SW_UNSET;
+    out.idle = SW_IDLE_NO;
+    if (part == SW_PART_SUPPORT) {
+        out.force_rest_N = h->rest_force[index] * F;
+        out.idle = h->rest_force[index] > 0 ? SW_IDLE_NO : SW_IDLE_YES;
+    } else if (part == SW_PART_CLAMP) {
+        out.force_rest_N = h->rig.toe[index].P * F;
+        out.idle = h->rig.toe[index].P > 0 ? SW_IDLE_NO : SW_IDLE_YES;
+        if (h->least[index] != SW_UNSET)
+            out.least_total_N = h->least[index] * F;
+    }
+    if (h->rest == SW_REST_STAYS) {
+        read_contact(h, load < 0 ? h->worst : load, part, index, &out);
+        if (part == SW_PART_STOP)
+            out.idle = out.force_margin_N > 0 ? SW_IDLE_NO : SW_IDLE_YES;
+    } else {
+        out.force_margin_N = out.friction_use = SW_UNSET;
+    }
+    return out;
+}

@@ -1,0 +1,388 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Load: by how much one cut may grow.
+ *
+ * With a fixed set of supports that carry, the factors at which the part is in
+ * equilibrium are one interval (planar.c, joint.c), and 0 is in it when the
+ * part rests, so its upper end is the margin. A support that must carry ends it
+ * by lifting. One that need not is dropped when its load is gone, and one whose
+ * gap has closed is added; then the factor goes on from where it was, until
+ * nothing changes or a set comes back. It is never bisected: across such a
+ * change the part may be held again at a factor beyond one that it is not
+ * (three of 1877 random fixtures), and the first end counts.
+ */
+#include "hold/engine.h"
+
+#include "hold/bed.h"
+#include "hold/planar.h"
+
+#include <stdlib.h>
+#include <string.h>
+
+enum { SETS = 40 };
+#define TOUCH 1e-8 /* of the rig's force: no load, no gap */
+
+int sw__engine_make(sw__engine *e, const sw__rig *rig, const sw_hold_in *in,
+                    double friction, sw_error *err)
+{
+    memset(e, 0, sizeof *e);
+    e->rig = rig;
+    e->friction = friction;
+    e->top = in->largest_margin;
+    e->sides = (int)in->disc_sides;
+    e->planar[SW__JOINT] = sw__is_planar(rig, 0);
+    e->planar[SW__FLAT] = sw__is_planar(rig, 1);
+    /* a corner of the discs toward the largest cut: turns with the fixture */
+    double most = 0;
+    for (int i = 0; i < rig->loads; i++) {
+        const double size = hypot(rig->cut[i][0], rig->cut[i][1]);
+        if (size > most * (1 + 1e-9)) {
+            most = size;
+            e->turn = atan2(rig->cut[i][1], rig->cut[i][0]);
+        }
+    }
+    for (int k = 0; k <= SW__KINDS; k++) {
+        const sw__block_how how = {.sides = e->sides, .friction = friction};
+        const int rays = sw__block_rays(rig, &how);
+        e->ray[k] = malloc((size_t)(rays + 1) * sizeof *e->ray[k]);
+        if (!e->ray[k]) {
+            sw__engine_drop(e);
+            return sw__fail_memory(err);
+        }
+        sw__joint *j = k < SW__KINDS ? &e->joint[k] : &e->scale;
+        j->block.ray = e->ray[k];
+        j->block.room = rays;
+    }
+    return SW_OK;
+}
+
+void sw__engine_drop(sw__engine *e)
+{
+    for (int k = 0; k <= SW__KINDS; k++)
+        free(e->ray[k]);
+    memset(e, 0, sizeof *e);
+}
+
+void sw__engine_renew(sw__engine *e)
+{
+    for (int k = 0; k < SW__KINDS; k++)
+        sw__joint_end(&e->joint[k]);
+    sw__joint_end(&e->scale);
+}
+
+sw__joint *sw__engine_joint(sw__engine *e, int kind)
+{
+    sw__joint *j = &e->joint[kind];
+    const sw__block_how how = {.free_normals = kind == SW__FREE,
+                               .flat = kind == SW__FLAT,
+                               .sides = e->sides,
+                               .turn = e->turn,
+                               .friction = e->friction};
+    if (!j->block.lp)
+        sw__joint_make(j, e->rig, &how, 0);
+    return j;
+}
+
+sw__joint *sw__engine_scale(sw__engine *e)
+{
+    const sw__block_how how = {
+        .sides = e->sides, .turn = e->turn, .friction = e->friction};
+    if (!e->scale.block.lp)
+        sw__joint_make(&e->scale, e->rig, &how, 1);
+    return &e->scale;
+}
+
+int sw__rest_at(const sw__engine *e, const sw__corner *corner, sw__rested *r)
+{
+    const sw__rig *rig = e->rig;
+    double w[6];
+    r->corner = *corner;
+    sw__rig_straps(rig, corner, NULL, 1, r->w0);
+    sw__rig_straps(rig, corner, NULL, 0, w);
+    for (int i = 0; i < 6; i++) {
+        r->w0[i] += rig->weight[i];
+        w[i] += rig->weight[i];
+    }
+    int balanced = 1;
+    /* side pulls that tip a part over its supports may be kept by stops */
+    if (!sw__bed(rig, r->w0, r->N))
+        balanced = sw__bed(rig, w, r->N);
+    sw__bed_on(rig, r->N, r->on);
+    for (int i = 0; i < rig->pads; i++) {
+        const int must = rig->pad[i].needed == SW_NEEDED_YES;
+        r->needed[i] =
+            must || (rig->pad[i].needed == SW_NEEDED_REST && r->on[i]);
+        r->on[i] = must || r->on[i];
+    }
+    return balanced;
+}
+
+/* How the part goes, from the motion and the supports. */
+static void classify(const sw__engine *e, const sw__rested *r, double top,
+                     sw__held *h)
+{
+    const sw__rig *rig = e->rig;
+    h->part = h->index = 0;
+    if (h->value >= top * (1 - 1e-9)) {
+        h->goes = SW_GOES_NONE;
+        return;
+    }
+    double rest = 0;
+    for (int i = 0; i < rig->pads; i++) {
+        const sw__touch *p = &rig->pad[i];
+        if (!r->needed[i] || h->N[i] > p->least + TOUCH || r->N[i] < rest)
+            continue;
+        rest = r->N[i];
+        h->goes = SW_GOES_LIFT;
+        h->part = SW_PART_SUPPORT;
+        h->index = i;
+    }
+    if (h->part)
+        return;
+    double fastest = 0, away = 0;
+    for (int i = 0; i < rig->pads; i++) {
+        const double speed = hypot(h->v[0] - h->v[2] * rig->pad[i].y,
+                                   h->v[1] + h->v[2] * rig->pad[i].x);
+        if (h->N[i] > 0 && rig->pad[i].mu > 0 &&
+            speed > fastest * (1 + 1e-9)) {
+            fastest = speed;
+            h->part = SW_PART_SUPPORT;
+            h->index = i;
+        }
+    }
+    for (int i = 0; i < rig->posts && !h->part; i++) {
+        const sw__touch *t = &rig->post[i];
+        const double leave = t->nx * (h->v[0] - h->v[2] * t->y) +
+                             t->ny * (h->v[1] + h->v[2] * t->x);
+        if (leave > away + 1e-9) {
+            away = leave;
+            h->index = i;
+        }
+    }
+    if (away > 0)
+        h->part = SW_PART_STOP;
+    const double turning = fabs(h->y[3]) + fabs(h->y[4]);
+    const double sliding = fabs(h->v[0]) + fabs(h->v[1]) + fabs(h->v[2]);
+    h->goes = sliding > 1e-7 * turning && sliding > 0 ? SW_GOES_SLIDE
+                                                      : SW_GOES_TIP;
+    if (h->goes == SW_GOES_SLIDE)
+        return;
+    /* the support that the tipping part leaves fastest */
+    double lift = 0;
+    h->part = h->index = 0;
+    for (int i = 0; i < rig->pads; i++) {
+        const double up = h->y[2] + rig->pad[i].y * h->y[3] -
+                          rig->pad[i].x * h->y[4];
+        if (up > lift + 1e-9 * fabs(up)) {
+            lift = up;
+            h->part = SW_PART_SUPPORT;
+            h->index = i;
+        }
+    }
+}
+
+/* The planar method, where it holds for all of the way. */
+static int by_plane(const sw__engine *e, const sw__rested *r,
+                    const double w1[6], double top, sw__held *h)
+{
+    sw__planar_out p;
+    if (!sw__planar(e->rig, e->friction, r->on, r->w0, w1, top, &p))
+        return 0;
+    if (p.lift >= 0 && !r->needed[p.lift])
+        return 0;
+    for (int i = 0; i < e->rig->pads; i++)
+        if (!r->on[i] && p.gap[i] > -TOUCH && p.gap[i] != 0)
+            return 0;
+    h->value = p.value;
+    h->round = 1;
+    memcpy(h->v, p.v, sizeof h->v);
+    memcpy(h->y, p.y, sizeof h->y);
+    memcpy(h->N, p.N, sizeof h->N);
+    memcpy(h->R, p.R, sizeof h->R);
+    memcpy(h->use, p.use, sizeof h->use);
+    memcpy(h->grip, p.grip, sizeof h->grip);
+    if (p.lift >= 0) {
+        h->goes = SW_GOES_LIFT;
+        h->part = SW_PART_SUPPORT;
+        h->index = p.lift;
+    } else {
+        classify(e, r, top, h);
+    }
+    return 1;
+}
+
+static double use_of(const sw__engine *e, const sw__joint *j, int part, int i,
+                     double mu, double N)
+{
+    double f[2];
+    sw__block_friction(&j->block, part, i, f);
+    const double most = mu * e->friction * N;
+    return most > 0 ? fmin(1, hypot(f[0], f[1]) / most) : 0;
+}
+
+/* The program's answer. */
+static void read_joint(const sw__engine *e, const sw__joint *j, sw__held *h)
+{
+    const sw__rig *rig = e->rig;
+    h->value = sw__joint_value(j);
+    sw__joint_motion(j, h->y);
+    h->v[0] = h->y[0];
+    h->v[1] = h->y[1];
+    h->v[2] = h->y[5];
+    for (int i = 0; i < rig->pads; i++)
+        h->N[i] = sw__block_normal(&j->block, i);
+    for (int i = 0; i < rig->posts; i++)
+        h->R[i] = sw__block_stop(&j->block, i);
+}
+
+/* Only where a contact is looked at: it costs as much as the rest. */
+static void read_use(const sw__engine *e, const sw__joint *j, sw__held *h)
+{
+    const sw__rig *rig = e->rig;
+    for (int i = 0; i < rig->pads; i++)
+        h->use[i] =
+            use_of(e, j, SW_PART_SUPPORT, i, rig->pad[i].mu, h->N[i]);
+    for (int i = 0; i < rig->toes; i++)
+        h->grip[i] =
+            use_of(e, j, SW_PART_CLAMP, i, rig->toe[i].mu, rig->toe[i].P);
+}
+
+/* Supports to drop and to add; returns whether any. */
+static int change_set(const sw__engine *e, const sw__rested *r,
+                      const sw__joint *j, char *on)
+{
+    int changed = 0;
+    for (int i = 0; i < e->rig->pads; i++) {
+        const double gap = sw__block_gap(&j->block, i);
+        if (on[i] && !r->needed[i] && gap <= TOUCH) {
+            on[i] = 0;
+            changed = 1;
+        } else if (!on[i] && gap >= -TOUCH) {
+            on[i] = 1;
+            changed = 1;
+        }
+    }
+    return changed;
+}
+
+static uint64_t mask_of(const char *on, int n)
+{
+    uint64_t mask = 0;
+    for (int i = 0; i < n; i++)
+        mask |= (uint64_t)(on[i] != 0) << i;
+    return mask;
+}
+
+/* From set to set; 0 where the part is not at rest without the cut. */
+static int march(sw__engine *e, int kind, const sw__rested *r,
+                 const double w1[6], double top, int round, sw__held *h)
+{
+    sw__joint *j = sw__engine_joint(e, kind);
+    uint64_t seen[SETS];
+    char on[SW__MOST] = {0};
+    double low = 0;
+    memcpy(on, r->on, (size_t)e->rig->pads);
+    if (kind == SW__FREE)
+        memset(on, 1, (size_t)e->rig->pads);
+    sw__block_base(&j->block, r->w0);
+    int found = 0;
+    for (int set = 0; set < SETS; set++) {
+        if (memcmp(on, j->block.on, (size_t)e->rig->pads) != 0)
+            sw__block_on(&j->block, on);
+        sw__joint_goal(j, w1, low, top);
+        if (sw__joint_solve(j, 0) != 1)
+            break;
+        if (round)
+            h->round = sw__joint_polish(j);
+        if (found && sw__joint_value(j) < h->value)
+            break;
+        read_joint(e, j, h);
+        read_use(e, j, h);
+        found = 1;
+        seen[set] = mask_of(on, e->rig->pads);
+        if (kind == SW__FREE || !change_set(e, r, j, on))
+            break;
+        const uint64_t next = mask_of(on, e->rig->pads);
+        int known = 0;
+        for (int s = 0; s <= set; s++)
+            known |= seen[s] == next;
+        if (known)
+            break;
+        low = h->value * (1 - 1e-9);
+    }
+    return found;
+}
+
+void sw__held_under(sw__engine *e, int kind, const sw__rested *r,
+                    const double w1[6], int round, sw__held *h)
+{
+    double unit = 0, cut[6];
+    memset(h, 0, sizeof *h);
+    for (int i = 0; i < 6; i++)
+        unit = fmax(unit, fabs(w1[i]));
+    if (!(unit > 0)) {
+        h->value = e->top;
+        h->goes = SW_GOES_NONE;
+        memcpy(h->N, r->N, sizeof h->N);
+        return;
+    }
+    for (int i = 0; i < 6; i++)
+        cut[i] = w1[i] / unit;
+    const double top = e->top * unit;
+    if (!e->planar[kind] || e->no_planar ||
+        !by_plane(e, r, cut, top, h)) {
+        memset(h, 0, sizeof *h);
+        if (march(e, kind, r, cut, top, round, h)) {
+            classify(e, r, top, h);
+        } else {
+            h->goes = SW_GOES_REST;
+        }
+    }
+    h->value = h->goes == SW_GOES_NONE ? e->top : fmax(0, h->value / unit);
+    for (int i = 0; i < 6; i++)
+        h->y[i] /= unit;
+}
+
+void sw__held_at_rest(sw__engine *e, const sw__corner *corner, sw__held *h)
+{
+    const sw__rig *rig = e->rig;
+    sw__rested r;
+    double pulls[6];
+    sw__rig_straps(rig, corner, NULL, 0, r.w0);
+    sw__rig_straps(rig, corner, NULL, 1, pulls);
+    for (int i = 0; i < 6; i++) {
+        pulls[i] -= r.w0[i];
+        r.w0[i] += rig->weight[i];
+    }
+    r.corner = *corner;
+    sw__bed(rig, r.w0, r.N);
+    sw__bed_on(rig, r.N, r.on);
+    memset(r.needed, 0, sizeof r.needed);
+    sw__held_under(e, SW__JOINT, &r, pulls, 1, h);
+}
+
+int sw__is_light(sw__engine *e, const sw__rested *r, int *support)
+{
+    const sw__rig *rig = e->rig;
+    int asked = 0;
+    double worst = 0;
+    *support = 0;
+    for (int i = 0; i < rig->pads; i++) {
+        if (!r->needed[i])
+            continue;
+        asked |= rig->pad[i].least > 0 || rig->pad[i].needed == SW_NEEDED_YES;
+        const double lack = rig->pad[i].least - r->N[i];
+        if (lack > worst || (r->N[i] <= 0 && worst == 0)) {
+            worst = lack;
+            *support = i;
+        }
+    }
+    if (!asked)
+        return 0;
+    static const double nothing[6] = {0};
+    sw__joint *j = sw__engine_joint(e, SW__JOINT);
+    sw__block_on(&j->block, r->on);
+    sw__block_base(&j->block, r->w0);
+    sw__joint_goal(j, nothing, 0, 0);
+    return sw__joint_solve(j, 1) != 1;
+}
