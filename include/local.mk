@@ -13,6 +13,7 @@ roominclude_HEADERS = \
 	include/strapwise/fixture.h \
 	include/strapwise/grade.h \
 	include/strapwise/hold.h \
+	include/strapwise/hold_map.h \
 	include/strapwise/job.h \
 	include/strapwise/lubrication.h \
 	include/strapwise/material.h \

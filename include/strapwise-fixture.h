@@ -11,5 +11,6 @@
 #include <strapwise/fixture.h>
 #include <strapwise/hold.h>
 #include <strapwise/job.h>
+#include <strapwise/hold_map.h>
 
 #endif

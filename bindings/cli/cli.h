@@ -82,6 +82,8 @@ typedef struct {
     int json, strict, replace, help, csv, assumed;
     const char *units, *output, *find, *series, *tools;
     const char *svg, *tilt_svg, *nut_factor_from;
+    const char *operation, *required_margin, *map;
+    int points;
     calibration calibration;
     int us;            /* from units: US units first */
     const char **file; /* words without dashes, where they are file names */
@@ -179,6 +181,8 @@ int run_tool(request *r, page *p);
 int run_calibrate(request *r, page *p);
 int run_page(request *r, page *p);
 int run_cases(request *r, page *p);
+int run_check(request *r, page *p);
+int run_hold(request *r, page *p);
 
 /* ---- json.c: the writer; json_parts.c, json_answer.c: results ---- */
 

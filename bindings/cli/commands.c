@@ -183,6 +183,33 @@ static const command list[] = {
      .hidden = "",
      .positional = "file",
      .run = run_calibrate},
+    {.name = "check",
+     .purpose = "read a job file and tell what was understood",
+     .usage = "JOB [options]",
+     .text = "JOB is a text file with part, supports, stops, clamps and "
+             "operations; every value has its unit. A fault is told with "
+             "file, line and column.\n",
+     .example = "strapwise check yoke-plate.yaml",
+     .topic = "",
+     .more = " assumed",
+     .hidden = "",
+     .positional = "file",
+     .run = run_check},
+    {.name = "hold",
+     .purpose = "whether the part stays put under the cuts of a job",
+     .usage = "JOB [--operation NAME] [--required-margin NUMBER] [--map FILE] "
+              "[options]",
+     .text = "Each operation of the job: by how much its cut may grow before "
+             "the part slides, lifts or tips, where on the path, what goes "
+             "first, and how little clamping holds it. Exit status 1 where an "
+             "operation does not hold with the margin wanted.\n",
+     .example = "strapwise hold yoke-plate.yaml --operation skim --map "
+                "skim.svg",
+     .topic = "",
+     .more = " operation required_margin map points assumed",
+     .hidden = "",
+     .positional = "file",
+     .run = run_hold},
     {.name = "page",
      .purpose = "a page to teach with: why a tilted strap pulls the part",
      .usage = "--output FILE [options]",

@@ -115,6 +115,18 @@ void request_options(request *r, const command *c)
     if (listed(c->more, "assumed"))
         add_flag(r, "--assumed", NULL, &r->assumed,
                  "list every default that entered, with its source");
+    if (listed(c->more, "operation"))
+        add_text(r, "--operation", &r->operation, "NAME",
+                 "this operation of the job alone");
+    if (listed(c->more, "required_margin"))
+        add_text(r, "--required-margin", &r->required_margin, "NUMBER",
+                 "wanted on the cut, in place of what the job says");
+    if (listed(c->more, "map"))
+        add_text(r, "--map", &r->map, "FILE",
+                 "draw the margin along the path into this file");
+    if (listed(c->more, "points"))
+        add_flag(r, "--points", NULL, &r->points,
+                 "list every point of the path with its margin");
     add_flag(r, "--json", NULL, &r->json, "one JSON object instead of text");
     add_text(r, "--units", &r->units, "us|si", "which comes first in text");
     add_flag(r, "--strict", NULL, &r->strict,

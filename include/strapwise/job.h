@@ -80,6 +80,8 @@ typedef struct {
     double z_mm;       /**< where it presses, over the supports */
     double toward_deg; /**< from the toe to the stud; open: no stud beside
                                 the part */
+    double stud_mm;    /**< from there to the stud, along the table; open: no
+                                stud beside the part */
     char thread[32];   /**< of the stud or screw, or "" */
     char tool[64];     /**< torque tool it is set with, or "" */
     double torque_Nm;  /**< torque on its nut or screw */
@@ -185,6 +187,11 @@ SW_API SW_NODISCARD int sw_job_hold_in(const sw_job *job, int operation,
  *  end. */
 SW_API SW_NODISCARD sw_assumption sw_job_assumed(const sw_job *job, int index,
                                                  sw_error *err);
+
+/** Whether a default by its index can move a clamp's force or pull by more than
+ *  1 % of the force, over its usual range, or enters elsewhere than in a strap:
+ *  1, or 0. */
+SW_API int sw_job_matters(const sw_job *job, int index);
 
 /** The index-th sentence on what a job leaves out, or NULL past the end. */
 SW_API const char *sw_job_not_checked(int index);

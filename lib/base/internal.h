@@ -130,7 +130,7 @@ extern const sw_field sw__screw_in_fields[], sw__screw_out_fields[],
 
 extern const sw_field sw__job_out_fields[], sw__job_corner_out_fields[],
     sw__job_clamp_out_fields[], sw__job_operation_out_fields[],
-    sw__load_in_fields[], sw__weight_in_fields[],
+    sw__hold_map_in_fields[], sw__load_in_fields[], sw__weight_in_fields[],
     sw__hold_in_fields[], sw__hold_out_fields[], sw__hold_point_out_fields[],
     sw__hold_contact_out_fields[];
 

@@ -78,6 +78,7 @@ const sw_field *const sw__fields_of[SW_STRUCT_COUNT + 1] = {
     [SW_STRUCT_JOB_CORNER_OUT] = sw__job_corner_out_fields,
     [SW_STRUCT_JOB_CLAMP_OUT] = sw__job_clamp_out_fields,
     [SW_STRUCT_JOB_OPERATION_OUT] = sw__job_operation_out_fields,
+    [SW_STRUCT_HOLD_MAP_IN] = sw__hold_map_in_fields,
     [SW_STRUCT_HOLD_IN] = sw__hold_in_fields,
     [SW_STRUCT_HOLD_OUT] = sw__hold_out_fields,
     [SW_STRUCT_HOLD_POINT_OUT] = sw__hold_point_out_fields,

@@ -7,6 +7,7 @@
 
 #include "job/job.h"
 
+#include <strapwise/ask.h>
 #include <strapwise/cylinder.h>
 #include <strapwise/pad.h>
 #include <strapwise/screw.h>

@@ -71,6 +71,27 @@ static sw_assumption ask_strap(const sw__clamp_draft *d, int index)
     return sw_strap_assumed(&d->of.strap.in, index, NULL);
 }
 
+#define SLIGHT 0.01 /* of the toe force */
+
+/* The defaults of the strap, and which of them hardly matter. */
+static int note_strap(sw__clamp_draft *d, double toe_N)
+{
+    int status = SW_OK;
+    for (int i = 0; !status; i++) {
+        const sw_assumption a = ask_strap(d, i);
+        if (a.status)
+            break;
+        const int before = d->job->assumptions;
+        status = sw__job_note_as(d->job, d->in.name, &a, d->r->err);
+        const sw_matter_out m = sw_strap_matters(&d->of.strap.in, i, NULL);
+        const double most =
+            fmax(m.toe_high_N - m.toe_low_N, m.pull_high_N - m.pull_low_N);
+        if (d->job->assumptions > before && !(most > SLIGHT * toe_N))
+            sw__job_slight(d->job);
+    }
+    return status;
+}
+
 static sw_assumption ask_spread(const sw__clamp_draft *d, int index)
 {
     sw_torque_in torque;
@@ -155,13 +176,14 @@ static int solve_strap(sw__clamp_draft *d)
     if (sw_strap_resolve(&full, &inner))
         return sw__clamp_fail(d, &inner);
     sw__copy(o->thread, sizeof o->thread, full.thread);
+    o->stud_mm = full.stud_to_toe_mm;
     o->torque_Nm = turned ? s.torque_Nm : SW_UNSET;
     o->prevailing_torque_Nm = full.prevailing_torque_Nm;
     o->force_N = s.toe_force_N;
     take_ends(o, &low, &high);
     o->warnings |= s.warnings | low.warnings | high.warnings;
     if (o->force_low_N > 0)
-        status = sw__clamp_note(d, ask_strap);
+        status = note_strap(d, o->force_N);
     if (o->force_low_N > 0)
         return status || !turned ? status : sw__clamp_note(d, ask_spread);
     return sw__fail_key(d->r, d->map, SW_ERR_CONFLICT, "torque",

@@ -165,5 +165,6 @@ void sw_job_free(sw_job *job)
     for (int i = 0; i < SW__JOB_OPERATIONS; i++)
         free(job->operation[i].point);
     free(job->assumed);
+    free(job->slight);
     free(job);
 }

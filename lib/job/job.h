@@ -63,6 +63,7 @@ struct sw_job {
     int supports, stops, clamps, tools, operations;
     sw_assumption *assumed;
     int assumptions, assumed_room;
+    unsigned char *slight; /* defaults that hardly matter, by index */
 };
 
 /* A default of the job's own: value, usual range, source; 0 or SW_ERR_MEMORY
@@ -75,6 +76,9 @@ int sw__job_note_word(sw_job *job, const char *where, const char *name,
 /* one that the library told */
 int sw__job_note_as(sw_job *job, const char *where, const sw_assumption *a,
                     sw_error *err);
+
+/* Marks the last default as one that hardly matters. */
+void sw__job_slight(sw_job *job);
 
 /* Sections; each 0 or an error. */
 int sw__job_part(sw_job *job, sw__reader *r, int map);

@@ -96,6 +96,11 @@ sw_assumption sw_job_assumed(const sw_job *job, int index, sw_error *err)
     return status ? sw__no_assumption(status) : job->assumed[index];
 }
 
+int sw_job_matters(const sw_job *job, int index)
+{
+    return job && index >= 0 && index < job->assumptions && !job->slight[index];
+}
+
 const char *sw_job_not_checked(int index)
 {
     static const char *const sentence[] = {

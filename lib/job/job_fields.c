@@ -5,6 +5,7 @@
  */
 #include "base/internal.h"
 
+#include <strapwise/hold_map.h>
 #include <strapwise/job.h>
 
 #define SW__S sw_job_out
@@ -45,6 +46,7 @@ const sw_field sw__job_clamp_out_fields[] = {
     SW__OUT(y_mm, "mm"),
     SW__OUT(z_mm, "mm"),
     SW__OUT(toward_deg, "deg"),
+    SW__OUT(stud_mm, "mm"),
     SW__OUT_TEXT(thread),
     SW__OUT_TEXT(tool),
     SW__OUT(torque_Nm, "N.m"),
@@ -82,6 +84,15 @@ const sw_field sw__job_operation_out_fields[] = {
     SW__OUT(lift_most_N, "N"),
     SW__OUT(press_most_N, "N"),
     SW__OUT(twist_most_Nm, "N.m"),
+    SW__END,
+};
+#undef SW__S
+
+#define SW__S sw_hold_map_in
+const sw_field sw__hold_map_in_fields[] = {
+    SW__IN(width_px, "px", 300, 4000, 0, 0, "a page's column"),
+    SW__IN(text_px, "px", 9, 60, 0, 0, "read at arm's length"),
+    SW__IN_WORD(show, SW_WORDS_SHOW, "SI units first"),
     SW__END,
 };
 #undef SW__S

@@ -18,8 +18,15 @@ static sw_assumption *add(sw_job *job, const char *where, const char *name,
             return NULL;
         }
         job->assumed = more;
+        unsigned char *slight = realloc(job->slight, (size_t)room);
+        if (!slight) {
+            sw__fail_memory(err);
+            return NULL;
+        }
+        job->slight = slight;
         job->assumed_room = room;
     }
+    job->slight[job->assumptions] = 0;
     sw_assumption *a = &job->assumed[job->assumptions++];
     *a = sw__no_assumption(SW_OK);
     sw__line line = sw__line_start(a->name, sizeof a->name);
@@ -69,4 +76,10 @@ int sw__job_note_as(sw_job *job, const char *where, const sw_assumption *told,
     *a = *told;
     sw__copy(a->name, sizeof a->name, name);
     return SW_OK;
+}
+
+void sw__job_slight(sw_job *job)
+{
+    if (job->assumptions)
+        job->slight[job->assumptions - 1] = 1;
 }

@@ -107,6 +107,8 @@ static int open_hold(sw__reader *r, int map, draft *d, const sw__shape *shape)
         if (a.status)
             break;
         status = sw__job_note_as(d->job, d->op->out.name, &a, r->err);
+        if (!status && strcmp(a.name, "required_margin") != 0)
+            sw__job_slight(d->job);
     }
     return status;
 }

@@ -7,8 +7,8 @@
 /* Draws an arrow of exactly the distance from tail to head as one polygon of
  * seven points: point 0 is the tip, points 3 and 4 are the tail's corners. The
  * head is `size` long and nearly as wide, less on an arrow that is short. */
-void sw__arrow(sw__svg *s, sw__point tail, sw__point head, double size,
-               const char *look);
+SW_SIBLING void sw__arrow(sw__svg *s, sw__point tail, sw__point head,
+                          double size, const char *look);
 
 /* Two strokes across the middle: this arrow was cut short. */
 void sw__arrow_cut(sw__svg *s, sw__point tail, sw__point head, double size,

@@ -10,15 +10,15 @@
 
 /* Width of one line, em: an estimate on the wide side, since nobody knows which
  * sans the reader has. */
-double sw__letters_em(const char *text, int bold);
+SW_SIBLING double sw__letters_em(const char *text, int bold);
 
 /* Cuts the words of a text into the next line that fits: returns its bytes,
  * and moves *text to where the line after it starts. A number is not parted
  * from the unit after it; a word that is too long has a line of its own.
  * `pauses`: rather behind a comma or semicolon, or else a colon, than at
  * the last blank that fits. 0 at the end. */
-size_t sw__letters_line(const char **text, double most_em, int bold,
-                        int pauses);
+SW_SIBLING size_t sw__letters_line(const char **text, double most_em, int bold,
+                                   int pauses);
 
 /* Moves centres of things of these widths apart, each as little as it can, so
  * that they stand `gap` apart between low and high, in the order given. */

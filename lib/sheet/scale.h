@@ -30,18 +30,18 @@ typedef struct {
 
 /* The step 1, 2 or 5 times a power of ten that parts 0 .. most into at most
  * this many. */
-double sw__scale_step(double most, int parts);
+SW_SIBLING double sw__scale_step(double most, int parts);
 
 /* Divisions of a step that is drawn this long. */
-int sw__scale_divisions(double step_px, double text_px);
+SW_SIBLING int sw__scale_divisions(double step_px, double text_px);
 
 /* Room that the marks and the widest number take beside the edge. */
 double sw__scale_room(const sw__rule *r);
 
-void sw__scale_rule(sw__svg *s, const sw__box *f, const sw__rule *r);
+SW_SIBLING void sw__scale_rule(sw__svg *s, const sw__box *f, const sw__rule *r);
 
 /* Fine lines across at each step but at the low end. */
-void sw__scale_grid(sw__svg *s, const sw__box *f, const sw__rule *r);
+SW_SIBLING void sw__scale_grid(sw__svg *s, const sw__box *f, const sw__rule *r);
 
 /* Graduates an edge from 0 to `most`, which are its ends, in steps with ten
  * divisions, like a steel rule; the caption names quantity and unit. `grid`:

@@ -1,0 +1,369 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Say hold: the verdict in one sentence, and what stands behind it.
+ */
+#include "job.h"
+
+#include <math.h>
+#include <string.h>
+
+#define FULL_TURN 6.283185307179586
+
+static void say_margin(page *p, double margin, double largest)
+{
+    if (!is_known(margin)) {
+        page_add(p, "-");
+        return;
+    }
+    /* never rounded up to what it is not */
+    if (margin >= largest) {
+        page_add(p, "over ");
+        page_number(p, largest, 6);
+        return;
+    }
+    const double step = margin < 10 ? 100 : 1;
+    page_number(p, floor(margin * step + 1e-9) / step, 5);
+}
+
+static double largest_of(const judged *h)
+{
+    sw_hold_in full = h->in;
+    return sw_hold_resolve(&full, NULL) ? 1e4 : full.largest_margin;
+}
+
+/* Whether a place lies outside of all that stand around it: there is a gap of
+ * more than half a turn between two of them. */
+static int outside_supports(const sw_fixture *f, double x, double y)
+{
+    double angle[64];
+    sw_support_in s;
+    int n = 0;
+    for (; n < 64 && !sw_fixture_support(f, n, &s, NULL); n++) {
+        if (hypot(s.x_mm - x, s.y_mm - y) < 1e-9)
+            return 0;
+        angle[n] = atan2(s.y_mm - y, s.x_mm - x);
+    }
+    for (int i = 0; i < n; i++) {
+        double next = FULL_TURN;
+        for (int k = 0; k < n; k++) {
+            double gap = angle[k] - angle[i];
+            gap += gap < 0 ? FULL_TURN : 0;
+            if (k != i && gap < next)
+                next = gap;
+        }
+        if (n > 1 && next > FULL_TURN / 2 + 1e-9)
+            return 1;
+    }
+    return n < 2;
+}
+
+/* "clamp C2 stands outside its supports" */
+static int say_outside(page *p, const judged *h)
+{
+    int said = 0;
+    sw_clamp_in c;
+    for (int i = 0; !sw_fixture_clamp(h->fixture, i, &c, NULL); i++) {
+        if (!outside_supports(h->fixture, c.x_mm, c.y_mm))
+            continue;
+        page_add(p, said++ ? " and " : "clamp ");
+        page_add(p, c.name);
+    }
+    if (said)
+        page_add(p, said > 1 ? " stand outside of the supports: put supports "
+                               "under them, or move them in"
+                             : " stands outside of the supports: put a support "
+                               "under it, or move it in");
+    return said;
+}
+
+static void say_no_rest(page *p, const judged *h)
+{
+    const sw_hold_out *o = &h->out;
+    switch (o->rest) {
+    case SW_REST_ROCKS:
+        page_add(p, "It rocks before the cut: ");
+        if (!say_outside(p, h)) {
+            page_add(p, "the supports cannot carry what presses on it");
+            if (o->contact[0]) {
+                page_add(p, "; it leaves ");
+                page_add(p, o->contact);
+            }
+        }
+        break;
+    case SW_REST_MOVES:
+        page_add(p, "It does not hold: the side pull of the straps moves it "
+                    "before the cut");
+        if (is_known(o->rest_margin)) {
+            page_add(p, ", at ");
+            page_number(p, o->rest_margin, 3);
+            page_add(p, " times what they pull");
+        }
+        page_add(p, "; level the straps, use spherical washers, or put a stop "
+                    "where they pull it");
+        break;
+    case SW_REST_LIGHT:
+        page_add(p, "It does not hold: support ");
+        page_add(p, o->contact);
+        page_add(p, " carries less than it must before the cut");
+        break;
+    default:
+        page_add(p, "It does not hold: nothing presses it on its supports");
+    }
+}
+
+/* "it slides", "it lifts off S3" */
+static void say_how(page *p, const sw_hold_out *o)
+{
+    switch (o->first_to_go) {
+    case SW_GOES_LIFT:
+        page_add(p, "it lifts off ");
+        page_add(p, o->contact[0] ? o->contact : "a support");
+        break;
+    case SW_GOES_TIP:
+        page_add(p, "it tips over its supports");
+        break;
+    case SW_GOES_SLIDE:
+        page_add(p, "it slides");
+        if (o->contact[0]) {
+            page_add(p, ", ");
+            page_add(p, sw_word(SW_WORDS_PART, o->contact_part));
+            page_add(p, KEEP);
+            page_add(p, o->contact);
+            page_add(p, " first");
+        }
+        break;
+    case SW_GOES_REST:
+        page_add(p, "before the cut");
+        break;
+    default:
+        page_add(p, "nothing: the cut cannot move it");
+    }
+}
+
+void say_verdict(page *p, const judged *h)
+{
+    const sw_hold_out *o = &h->out;
+    const double largest = largest_of(h);
+    switch (judged_verdict(h)) {
+    case STAYS:
+        page_add(p, "It holds: margin ");
+        break;
+    case TOO_LITTLE:
+        page_add(p, "It does not hold as safely as wanted: margin ");
+        break;
+    case GOES:
+        page_add(p, "It does not hold: the cut moves it, margin ");
+        break;
+    default:
+        say_no_rest(p, h);
+        page_add(p, ".");
+        return;
+    }
+    say_margin(p, o->margin, largest);
+    page_add(p, " on the cut, ");
+    page_number(p, o->required_margin, 4);
+    page_add(p, " wanted");
+    if (judged_verdict(h) != STAYS) {
+        page_add(p, "; ");
+        say_how(p, o);
+    }
+    page_add(p, ".");
+}
+
+/* ---- the rows below ---- */
+
+static void say_worst(page *p, int us, const judged *h)
+{
+    const sw_hold_out *o = &h->out;
+    size_t start = say_label(p, "worst point");
+    page_add(p, o->worst_name);
+    page_add(p, " at ");
+    say_place(p, us, o->worst_x_mm, o->worst_y_mm);
+    page_add(p, ", ");
+    say_length(p, us, o->worst_z_mm);
+    page_add(p, " high");
+    say_done(p, start);
+    start = say_label(p, "goes first");
+    say_how(p, o);
+    if (is_known(o->centre_x_mm) && o->first_to_go == SW_GOES_SLIDE) {
+        page_add(p, ", turning about ");
+        say_place(p, us, round(o->centre_x_mm), round(o->centre_y_mm));
+    }
+    say_done(p, start);
+}
+
+static void say_bounds(page *p, const judged *h)
+{
+    const sw_hold_out *o = &h->out;
+    const double largest = largest_of(h);
+    size_t start = say_label(p, "ceiling");
+    say_margin(p, o->margin_ceiling, largest);
+    page_add(p, o->margin_ceiling < 1
+                    ? ": nothing of this layout can hold this cut, however "
+                      "the supports share it"
+                    : ": no more is possible, however the supports share it");
+    say_done(p, start);
+    if (is_known(o->margin_stops_idle) &&
+        fabs(o->margin_stops_idle - o->margin) > 0.1 * o->margin) {
+        start = say_label(p, "with idle stops");
+        say_margin(p, o->margin_stops_idle, largest);
+        page_add(p, ", where the stops do not keep it from tipping");
+        say_done(p, start);
+    }
+    if (is_known(o->margin_friction_low)) {
+        sw_hold_in full = h->in;
+        const double change =
+            sw_hold_resolve(&full, NULL) ? 0.1 : full.friction_change;
+        start = say_label(p, "friction counts");
+        page_add(p, "margin ");
+        say_margin(p, o->margin_friction_low, largest);
+        page_add(p, " with ");
+        say_percent(p, change);
+        page_add(p, " less friction, ");
+        say_margin(p, o->margin_friction_high, largest);
+        page_add(p, " with as much more");
+        say_done(p, start);
+    }
+}
+
+/* One torque for all where they have one, or clamp by clamp. */
+static void say_limit_torque(page *p, int us, const judged *h)
+{
+    double first = SW_UNSET;
+    int alike = 1;
+    for (int i = 0; !sw_job_clamp(h->job, i, NULL).status; i++) {
+        if (!sw_job_has_clamp(h->job, h->operation, i))
+            continue;
+        const double Nm = judged_limit_torque(h, i);
+        alike = alike && (!is_known(first) || fabs(Nm - first) < 1e-6 * first);
+        first = is_known(first) ? first : Nm;
+    }
+    if (alike) {
+        page_add(p, "; ");
+        say_torque(p, us, first);
+        page_add(p, " on every nut, in proportion");
+        return;
+    }
+    for (int i = 0; !sw_job_clamp(h->job, i, NULL).status; i++) {
+        if (!sw_job_has_clamp(h->job, h->operation, i))
+            continue;
+        page_add(p, "; ");
+        page_add(p, sw_job_clamp(h->job, i, NULL).name);
+        page_add(p, KEEP);
+        say_torque(p, us, judged_limit_torque(h, i));
+    }
+}
+
+static void say_limit(page *p, int us, const judged *h)
+{
+    const sw_hold_out *o = &h->out;
+    size_t start = say_label(p, "hold limit");
+    if (!is_known(o->hold_limit_N)) {
+        page_add(p, "no clamp force of this layout reaches the wanted margin");
+        say_done(p, start);
+        return;
+    }
+    say_force(p, us, o->hold_limit_N);
+    page_add(p, " of all clamps together reach the wanted margin; there are ");
+    say_force(p, us, o->clamp_total_N);
+    if (judged_has_limit_torque(h) && o->hold_scale > 0)
+        say_limit_torque(p, us, h);
+    if (is_known(o->hold_scale_high)) {
+        page_add(p, "; more than ");
+        page_number(p, o->hold_scale_high, 3);
+        page_add(p, " times the clamping holds less again");
+    }
+    say_done(p, start);
+    if (is_known(o->least_total_N)) {
+        start = say_label(p, "least clamping");
+        say_force(p, us, o->least_total_N);
+        page_add(p, " together, where each clamp has its own force");
+        if (o->switched_off[0]) {
+            page_add(p, "; nothing is asked of ");
+            page_add(p, o->switched_off);
+        }
+        say_done(p, start);
+    }
+}
+
+static void say_push(page *p, int us, const judged *h)
+{
+    static const char *const where[] = {
+        [SW_PUSHED_NOT] = "",
+        [SW_PUSHED_INTO] = ": against a stop, as it should",
+        [SW_PUSHED_OFF] = ": away from a stop; turn the straps round or level "
+                          "them",
+        [SW_PUSHED_FREE] = ": where no stop is"};
+    const sw_hold_out *o = &h->out;
+    const size_t start = say_label(p, "straps push it");
+    if (!is_known(o->net_side_N) || o->net_side_N < 0.5) {
+        page_add(p, "nowhere, all together");
+    } else {
+        page_add(p, "with ");
+        say_force(p, us, o->net_side_N);
+        page_add(p, " toward ");
+        say_direction(p, round(o->net_toward_deg));
+        if (o->pushed >= SW_PUSHED_NOT && o->pushed <= SW_PUSHED_FREE)
+            page_add(p, where[o->pushed]);
+    }
+    if (is_known(o->net_moment_Nm) && fabs(o->net_moment_Nm) > 0.05) {
+        page_add(p, "; they turn it with ");
+        say_torque(p, us, fabs(o->net_moment_Nm));
+        page_add(p, o->net_moment_Nm > 0 ? " counterclockwise" : " clockwise");
+    }
+    say_done(p, start);
+}
+
+void say_hold_points(page *p, const request *r, const judged *h)
+{
+    enum { AT = 9, MARGIN = 34, HOW = 44 };
+    sw_hold_point_out one;
+    page_add(p, "\n  point  at                       margin    goes first\n");
+    for (int i = 0; judged_point(h, i, &one); i++) {
+        page_add(p, "  ");
+        page_add(p, one.name);
+        page_tab(p, AT);
+        say_place(p, r->us, one.x_mm, one.y_mm);
+        page_tab(p, MARGIN);
+        say_margin(p, one.margin, largest_of(h));
+        page_tab(p, HOW);
+        const char *goes = sw_word(SW_WORDS_GOES, one.first_to_go);
+        page_add(p, goes ? goes : "-");
+        if (one.contact[0]) {
+            page_add(p, " ");
+            page_add(p, one.contact);
+        }
+        page_add(p, "\n");
+    }
+}
+
+void say_hold(page *p, const request *r, const judged *h, int alone)
+{
+    const sw_hold_out *o = &h->out;
+    page_add(p, "\n");
+    size_t start = p->length;
+    page_add(p, h->about.name);
+    if (!alone) {
+        page_add(p, ": ");
+        say_verdict(p, h);
+        page_wrap(p, start, 2);
+        page_add(p, "\n");
+    }
+    page_add(p, "\n");
+    start = say_label(p, "held by");
+    say_clamps(p, h->job, h->operation);
+    if (o->clamp_total_N > 0) {
+        page_add(p, ", together ");
+        say_force(p, r->us, o->clamp_total_N);
+        page_add(p, " at the low end of their spread");
+    }
+    say_done(p, start);
+    if (o->rest == SW_REST_STAYS) {
+        say_worst(p, r->us, h);
+        say_bounds(p, h);
+    }
+    say_limit(p, r->us, h);
+    say_push(p, r->us, h);
+    if (r->points)
+        say_hold_points(p, r, h);
+}
