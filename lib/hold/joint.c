@@ -107,6 +107,8 @@ static void set_ray(sw__block *b, int k)
 
 static double least_of(const sw__block *b, int i)
 {
+    if (b->rig->pad[i].needed == SW_NEEDED_NO)
+        return 0;
     return fmax(b->rig->pad[i].least, b->how.least);
 }
 
@@ -262,16 +264,23 @@ void sw__block_base(const sw__block *b, const double w[6])
 }
 
 void sw__joint_make(sw__joint *j, const sw__rig *rig, const sw__block_how *how,
-                    int minimise)
+                    int scale)
 {
     glp_prob *lp = glp_create_prob();
-    glp_set_obj_dir(lp, minimise ? GLP_MIN : GLP_MAX);
-    j->minimise = minimise;
+    j->block.lp = lp;
+    j->scale = scale;
+    sw__joint_direction(j, scale);
     j->goal = glp_add_cols(lp, 1);
     glp_set_obj_coef(lp, j->goal, 1);
     glp_set_col_bnds(lp, j->goal, GLP_FX, 0, 0);
     sw__block_add(&j->block, lp, rig, how);
     glp_adv_basis(lp, 0);
+}
+
+void sw__joint_direction(sw__joint *j, int minimise)
+{
+    j->minimise = minimise;
+    glp_set_obj_dir(j->block.lp, minimise ? GLP_MIN : GLP_MAX);
 }
 
 void sw__joint_end(sw__joint *j)
@@ -292,7 +301,7 @@ void sw__joint_goal(sw__joint *j, const double w[6], double low, double top)
         index[++n] = b->row + i;
         entry[n] = w[i];
     }
-    for (int c = 0; j->minimise && c < b->rig->toes; c++) {
+    for (int c = 0; j->scale && c < b->rig->toes; c++) {
         if (!b->grip[c])
             continue;
         index[++n] = b->grip[c];
@@ -304,7 +313,7 @@ void sw__joint_goal(sw__joint *j, const double w[6], double low, double top)
     j->top = top;
 }
 
-static int simplex(glp_prob *lp, int method)
+int sw__simplex(glp_prob *lp, int method)
 {
     glp_smcp how;
     glp_init_smcp(&how);
@@ -323,12 +332,12 @@ static int simplex(glp_prob *lp, int method)
 int sw__joint_solve(sw__joint *j, int changed_base)
 {
     glp_prob *lp = j->block.lp;
-    int status = simplex(lp, changed_base ? GLP_DUALP : GLP_PRIMAL);
+    int status = sw__simplex(lp, changed_base ? GLP_DUALP : GLP_PRIMAL);
     if (status == 1)
         return 1;
     /* once more from the beginning: an old basis may be singular by now */
     glp_adv_basis(lp, 0);
-    status = simplex(lp, GLP_PRIMAL);
+    status = sw__simplex(lp, GLP_PRIMAL);
     return status;
 }
 
@@ -394,7 +403,7 @@ int sw__joint_polish(sw__joint *j)
             if (b->grip[c])
                 added += add_corner(
                     b, SW_PART_CLAMP, c, b->grip[c],
-                    rig->toe[c].P * (j->minimise ? sw__joint_value(j) : 1),
+                    rig->toe[c].P * (j->scale ? sw__joint_value(j) : 1),
                     sign, y, floor);
         if (!added)
             return 1;

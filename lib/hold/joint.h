@@ -46,8 +46,12 @@ typedef struct {
 typedef struct {
     sw__block block;
     int goal, minimise;
+    int scale;  /* the goal is a factor on the clamps */
     double top; /* upper bound of the goal */
 } sw__joint;
+
+/* One run of the simplex method: 1 solved, 0 no solution, -1 trouble. */
+int sw__simplex(glp_prob *lp, int method);
 
 /* How many rays a block has at most, those that are added later included. */
 int sw__block_rays(const sw__rig *rig, const sw__block_how *how);
@@ -61,7 +65,8 @@ void sw__block_on(sw__block *b, const char *on);
 void sw__block_base(const sw__block *b, const double w[6]);
 
 void sw__joint_make(sw__joint *j, const sw__rig *rig, const sw__block_how *how,
-                    int minimise);
+                    int scale);
+void sw__joint_direction(sw__joint *j, int minimise);
 void sw__joint_end(sw__joint *j);
 /* The goal's column, its bounds, and for a scale what it does to the grips. */
 void sw__joint_goal(sw__joint *j, const double w[6], double low, double top);
