@@ -119,11 +119,11 @@ static void bound_ray(const sw__block *b, int k)
     if (r->part == SW_PART_SUPPORT && !b->on[r->index])
         glp_set_col_bnds(b->lp, b->first + k, GLP_FX, 0, 0);
     else if (r->part == SW_PART_STOP)
-        glp_set_col_bnds(b->lp, b->first + k, GLP_LO,
-                         fmax(b->how.own_seat ? b->rig->post[r->index].least
-                                              : 0,
-                              b->how.seat),
-                         0);
+        glp_set_col_bnds(
+            b->lp, b->first + k, GLP_LO,
+            fmax(b->how.own_seat ? b->rig->post[r->index].least : 0,
+                 b->how.seat),
+            0);
     else
         glp_set_col_bnds(b->lp, b->first + k, GLP_LO, 0, 0);
 }
@@ -140,9 +140,8 @@ static void add_rows(sw__block *b)
     for (int i = 0; i < rig->pads; i++) {
         const int rubs = has_rays(&b->how, &rig->pad[i]);
         b->disc[i] = rubs ? ++row : 0;
-        b->keep[i] = !b->how.free_normals && (!rubs || least_of(b, i) > 0)
-                         ? ++row
-                         : 0;
+        b->keep[i] =
+            !b->how.free_normals && (!rubs || least_of(b, i) > 0) ? ++row : 0;
     }
     for (int i = 0; i < rig->toes; i++)
         b->grip[i] = has_rays(&b->how, &rig->toe[i]) ? ++row : 0;
@@ -155,7 +154,9 @@ static void add_rows(sw__block *b)
 static void add_disc(sw__block *b, int part, int index)
 {
     for (int k = 0; k < b->how.sides; k++) {
-        const double a = b->how.turn + 2 * SW__PI * k / b->how.sides;
+        /* a stop's cone has its own frame */
+        const double turn = part == SW_PART_STOP ? 0 : b->how.turn;
+        const double a = turn + 2 * SW__PI * k / b->how.sides;
         b->ray[b->count++] = (sw__ray){part, index, cos(a), sin(a)};
     }
 }
@@ -324,7 +325,7 @@ int sw__simplex(glp_prob *lp, int method)
     if (glp_simplex(lp, &how))
         return -1;
     const int status = glp_get_status(lp);
-    return status == GLP_OPT                          ? 1
+    return status == GLP_OPT                              ? 1
            : status == GLP_NOFEAS || status == GLP_INFEAS ? 0
                                                           : -1;
 }
@@ -401,10 +402,10 @@ int sw__joint_polish(sw__joint *j)
                                     sw__block_normal(b, i), sign, y, floor);
         for (int c = 0; c < rig->toes; c++)
             if (b->grip[c])
-                added += add_corner(
-                    b, SW_PART_CLAMP, c, b->grip[c],
-                    rig->toe[c].P * (j->scale ? sw__joint_value(j) : 1),
-                    sign, y, floor);
+                added += add_corner(b, SW_PART_CLAMP, c, b->grip[c],
+                                    rig->toe[c].P *
+                                        (j->scale ? sw__joint_value(j) : 1),
+                                    sign, y, floor);
         if (!added)
             return 1;
         if (sw__joint_solve(j, 0) != 1)

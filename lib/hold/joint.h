@@ -8,15 +8,15 @@
 
 /* What a block of equilibrium is like. */
 typedef struct {
-    int free_normals;    /* supports need not act as springs: the ceiling */
-    int flat;            /* stops and toes act in the plane of the supports */
-    int frictionless;    /* nothing rubs: the seating of stops */
-    int sides;           /* of the polygon in a friction disc */
-    double turn;         /* angle of its first corner */
-    double friction;     /* factor on every friction */
-    double least;        /* load that every support keeps, beside its own */
-    double seat;         /* force that every stop keeps, beside its own */
-    int own_seat;        /* whether its own counts */
+    int free_normals; /* supports need not act as springs: the ceiling */
+    int flat;         /* stops and toes act in the plane of the supports */
+    int frictionless; /* nothing rubs: the seating of stops */
+    int sides;        /* of the polygon in a friction disc */
+    double turn;      /* angle of its first corner */
+    double friction;  /* factor on every friction */
+    double least;     /* load that every support keeps, beside its own */
+    double seat;      /* force that every stop keeps, beside its own */
+    int own_seat;     /* whether its own counts */
 } sw__block_how;
 
 /* A column of friction or of a stop: its force for the value 1. */
@@ -32,12 +32,12 @@ typedef struct {
     glp_prob *lp;
     const sw__rig *rig;
     sw__block_how how;
-    int row;                                /* first of six */
-    int disc[SW__MOST], keep[SW__MOST];     /* rows by support; 0: none */
-    int grip[SW__MOST];                     /* rows by clamp; 0: none */
-    int col, normals;                       /* columns that carry */
-    int first, count, plain, room;          /* columns with a ray */
-    sw__ray *ray;                           /* owned by the block's owner */
+    int row;                            /* first of six */
+    int disc[SW__MOST], keep[SW__MOST]; /* rows by support; 0: none */
+    int grip[SW__MOST];                 /* rows by clamp; 0: none */
+    int col, normals;                   /* columns that carry */
+    int first, count, plain, room;      /* columns with a ray */
+    sw__ray *ray;                       /* owned by the block's owner */
     char on[SW__MOST];
 } sw__block;
 

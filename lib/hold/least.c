@@ -52,15 +52,14 @@ static void add_block(program *p, int load, const sw__corner *corner,
                       const char *on)
 {
     const struct sw_hold *h = p->job->h;
-    const sw__block_how how = {.sides = p->job->main.sides,
-                               .turn = p->job->main.turn,
-                               .friction = 1,
-                               .frictionless = load == -2,
-                               .least = h->in.support_least_N / h->rig.force_N,
-                               .own_seat = load == -2,
-                               .seat = load == -2 ? h->in.stop_least_N /
-                                                        h->rig.force_N
-                                                  : 0};
+    const sw__block_how how = {
+        .sides = p->job->main.sides,
+        .turn = p->job->main.turn,
+        .friction = 1,
+        .frictionless = load == -2,
+        .least = h->in.support_least_N / h->rig.force_N,
+        .own_seat = load == -2,
+        .seat = load == -2 ? h->in.stop_least_N / h->rig.force_N : 0};
     sw__block *b = &p->block[p->count];
     memset(b, 0, sizeof *b);
     b->ray = p->job->ray[p->count];
@@ -166,6 +165,8 @@ static int solve(sw__guard *g, program *p, int all)
             factor[c] = glp_get_col_prim(p->lp, p->first + c);
         int load;
         sw__corner corner;
+        if (glp_get_obj_val(p->lp) < 1e-9 && !(h->rig.weight[2] < 0))
+            break; /* held by form alone, and no weight to rest with */
         const double m = sw__hold_try(job, factor, &load, &corner);
         if (m >= h->in.required_margin * (1 - 1e-6))
             break;

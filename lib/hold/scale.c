@@ -133,8 +133,7 @@ int sw__hold_scale(sw__guard *g, sw__job *job)
     double low, high, t;
     int status = SW_OK, load;
     sw__corner corner;
-    if (!h->rig.toes || h->rest == SW_REST_ROCKS ||
-        h->rest == SW_REST_LOOSE)
+    if (!h->rig.toes || h->rest == SW_REST_ROCKS || h->rest == SW_REST_LOOSE)
         return SW_OK;
     if (!ends(g, job, &low, &high, &status))
         return status;
