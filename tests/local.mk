@@ -61,7 +61,10 @@ C_TESTS = \
 	tests/clamp/test_remark \
 	tests/clamp/test_strap_spread \
 	tests/clamp/test_strap_window \
-	tests/hold/test_fixture
+	tests/hold/test_fixture \
+	tests/hold/test_guard \
+	tests/hold/test_engine \
+	tests/hold/test_hold
 
 if HAVE_CHECK
 check_LTLIBRARIES = libfailing.la
@@ -269,6 +272,25 @@ tests_hold_test_fixture_SOURCES = tests/hold/test_fixture.c
 tests_hold_test_fixture_CPPFLAGS = $(TEST_CPPFLAGS)
 tests_hold_test_fixture_LDADD = $(FIXTURE_LIBS)
 
+tests_hold_test_hold_SOURCES = tests/hold/test_hold.c
+tests_hold_test_hold_CPPFLAGS = $(TEST_CPPFLAGS)
+tests_hold_test_hold_LDADD = $(FIXTURE_LIBS)
+# not exported, so compiled into their tests
+HOLD_INSIDE = lib/hold/rig.c lib/hold/bed.c lib/hold/guard.c \
+	lib/hold/joint.c lib/hold/joint_read.c lib/hold/planar.c \
+	lib/hold/load.c lib/hold/corner.c
+tests_hold_test_guard_SOURCES = tests/hold/test_guard.c lib/hold/guard.c
+tests_hold_test_guard_CPPFLAGS = $(TEST_CPPFLAGS) -I$(top_srcdir)/lib
+tests_hold_test_guard_LDADD = $(FIXTURE_LIBS) $(GLPK_LIBS)
+tests_hold_test_engine_SOURCES = tests/hold/test_engine.c $(HOLD_INSIDE)
+tests_hold_test_engine_CPPFLAGS = $(TEST_CPPFLAGS) -I$(top_srcdir)/lib
+tests_hold_test_engine_LDADD = $(FIXTURE_LIBS) $(GLPK_LIBS)
+# fixtures as lines of text, for scripts that compare
+check_PROGRAMS += tests/hold/hold_lines
+tests_hold_hold_lines_SOURCES = tests/hold/hold_lines.c
+tests_hold_hold_lines_LDADD = $(FIXTURE_LIBS_ONLY)
+FIXTURE_LIBS_ONLY = libstrapwise-fixture.la libstrapwise.la
+
 # Speed, as ratios against references in the same run; no test.
 EXTRA_PROGRAMS += tests/bench/trials
 CLEANFILES += tests/bench/trials$(EXEEXT)
@@ -298,6 +320,7 @@ EXTRA_DIST += \
 	tests/fastener/nist.h \
 	tests/fastener/pairs_sets.h \
 	tests/clamp/strap_question.h \
+	tests/hold/fixture_lines.h \
 	tests/sheet/dejavu_sans.h \
 	tests/sheet/drawn_strap.h \
 	tests/sheet/read_svg.h \

@@ -81,25 +81,25 @@ typedef struct {
 /** The part on its fixture under its worst load. A double that does not apply
  *  is SW_UNSET. */
 typedef struct {
-    int status;             /**< 0 or sw_status */
-    uint64_t warnings;      /**< SW_WARN_ bits */
-    int rest;               /**< sw_rest: before the cut */
-    int first_to_go;        /**< sw_goes */
-    int contact_part;       /**< sw_part: what kind the contact below is */
-    char contact[32];       /**< the contact that goes first, or "" */
-    double margin;          /**< largest factor on the cut; 0 where the part does
+    int status;        /**< 0 or sw_status */
+    uint64_t warnings; /**< SW_WARN_ bits */
+    int rest;          /**< sw_rest: before the cut */
+    int first_to_go;   /**< sw_goes */
+    int contact_part;  /**< sw_part: what kind the contact below is */
+    char contact[32];  /**< the contact that goes first, or "" */
+    double margin;     /**< largest factor on the cut; 0 where the part does
                                  not rest */
-    double required_margin; /**< wanted */
-    double margin_ceiling;  /**< no fixture of these contacts holds more,
+    double required_margin;      /**< wanted */
+    double margin_ceiling;       /**< no fixture of these contacts holds more,
                                  however stiff each support is */
-    double margin_stops_idle; /**< with stops and held toes that do not keep
+    double margin_stops_idle;    /**< with stops and held toes that do not keep
                                    the part from tipping; does not apply where
                                    all are in the plane of the supports */
     double margin_friction_low;  /**< with less friction everywhere */
     double margin_friction_high; /**< with more friction everywhere */
-    double rest_margin; /**< factor on the straps' side pulls before the cut;
+    double rest_margin;   /**< factor on the straps' side pulls before the cut;
                              below 1 they move the part */
-    double worst_load;  /**< its index, 0 .. */
+    double worst_load;    /**< its index, 0 .. */
     char worst_name[32];  /**< its name */
     double worst_x_mm;    /**< its tool point */
     double worst_y_mm;    /**< its tool point */
@@ -132,13 +132,13 @@ typedef struct {
 
 /** One load of the path. */
 typedef struct {
-    int status;       /**< 0 or sw_status */
-    uint64_t warnings; /**< SW_WARN_ bits */
-    char name[32];    /**< of the load */
-    double x_mm;      /**< tool point */
-    double y_mm;      /**< tool point */
-    double z_mm;      /**< tool point */
-    double margin;    /**< largest factor on this cut */
+    int status;               /**< 0 or sw_status */
+    uint64_t warnings;        /**< SW_WARN_ bits */
+    char name[32];            /**< of the load */
+    double x_mm;              /**< tool point */
+    double y_mm;              /**< tool point */
+    double z_mm;              /**< tool point */
+    double margin;            /**< largest factor on this cut */
     double margin_ceiling;    /**< as in the whole answer */
     double margin_stops_idle; /**< as in the whole answer */
     int first_to_go;          /**< sw_goes */

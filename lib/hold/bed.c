@@ -11,9 +11,10 @@
  * My) . u is least: Newton steps on the set that carries, shortened until E
  * falls. No u balances a resultant outside the supports: E falls for ever.
  *
- * Supports on one line or point leave a direction of u without stiffness: the
- * step there is zero (eigenvalues below 1e-10 of the largest are left out), and
- * a moment about the line stays unbalanced. From statics; no source needed.
+ * Where those that carry stand on one line or point, a direction of u has no
+ * stiffness (eigenvalues below 1e-10 of the largest): the step there is as if
+ * all supports carried, and doubled while E falls. Where all stand so, a moment about their line stays
+ * unbalanced. From statics; no source needed.
  *
  * Not in it: the part's own bending, stiffness of the clamps.
  */
@@ -59,8 +60,9 @@ static void rotate(double a[3][3], double v[3][3], int p, int q)
     }
 }
 
-/* The inverse on the directions that have stiffness; returns their number. */
-static int invert(double a[3][3], double inverse[3][3])
+/* The inverse; returns the number of directions that have stiffness. The others
+ * have `otherwise`, where it is above 0. */
+static int invert(double a[3][3], double otherwise, double inverse[3][3])
 {
     double v[3][3] = {{1, 0, 0}, {0, 1, 0}, {0, 0, 1}};
     for (int sweep = 0; sweep < 30; sweep++)
@@ -72,12 +74,14 @@ static int invert(double a[3][3], double inverse[3][3])
     int rank = 0;
     memset(inverse, 0, 9 * sizeof(double));
     for (int e = 0; e < 3; e++) {
-        if (!(a[e][e] > SINGULAR * most))
+        const int stiff = a[e][e] > SINGULAR * most;
+        if (!stiff && !(otherwise > 0))
             continue;
-        rank++;
+        rank += stiff;
+        const double k = stiff ? a[e][e] : otherwise;
         for (int i = 0; i < 3; i++)
             for (int j = 0; j < 3; j++)
-                inverse[i][j] += v[i][e] * v[j][e] / a[e][e];
+                inverse[i][j] += v[i][e] * v[j][e] / k;
     }
     return rank;
 }
@@ -97,7 +101,7 @@ int sw__bed_inverse(const sw__rig *rig, const char *on, double inverse[3][3])
     for (int i = 0; i < rig->pads; i++)
         if (on[i])
             add_stiffness(&rig->pad[i], a);
-    return invert(a, inverse) == 3;
+    return invert(a, 0, inverse) == 3;
 }
 
 /* Energy and its slope r = sum N g + f. */
@@ -117,13 +121,54 @@ static double energy(const sw__rig *rig, const double f[3], const double u[3],
     return E;
 }
 
+static double slope_along(const sw__rig *rig, const double f[3],
+                          const double u[3], const double d[3])
+{
+    double slope[3];
+    energy(rig, f, u, slope);
+    return dot3(d, slope);
+}
+
+/* Goes along d while the energy falls: at first all of it, then halves, or
+ * where `far` doubles; returns the energy there. */
+static double go(const sw__rig *rig, const double f[3], double u[3],
+                 const double d[3], double E, int far)
+{
+    double next[3], slope[3], part = 1, best = E;
+    const double fall = slope_along(rig, f, u, d);
+    for (int half = 0; half < 60; half++, part /= 2) {
+        for (int i = 0; i < 3; i++)
+            next[i] = u[i] + part * d[i];
+        best = energy(rig, f, next, slope);
+        /* near the end E falls by less than its rounding */
+        if (best <= E + 1e-4 * part * fall + 1e-14 * fabs(E))
+            break;
+    }
+    double at = part;
+    for (int twice = 0; far && part == 1 && twice < 60; twice++) {
+        double to[3];
+        for (int i = 0; i < 3; i++)
+            to[i] = u[i] + 2 * at * d[i];
+        const double E1 = energy(rig, f, to, slope);
+        if (!(E1 < best))
+            break;
+        best = E1;
+        at *= 2;
+        memcpy(next, to, sizeof next);
+    }
+    memcpy(u, next, sizeof next);
+    return best;
+}
+
 int sw__bed(const sw__rig *rig, const double w[6], double *N)
 {
     const double f[3] = {w[2], w[3], w[4]};
     const double size = fabs(f[0]) + fabs(f[1]) + fabs(f[2]);
-    double u[3] = {fmax(0, -f[0]), 0, 0}, r[3], next[3], slope[3];
-    double E = energy(rig, f, u, r);
-    int balanced = 0;
+    double u[3] = {fmax(0, -f[0]), 0, 0}, r[3];
+    double E = energy(rig, f, u, r), all = 0;
+    for (int i = 0; i < rig->pads; i++)
+        all += rig->pad[i].k;
+    int balanced = size <= 0;
     for (int step = 0; step < STEPS && !balanced; step++) {
         double a[3][3] = {{0}}, inverse[3][3];
         for (int i = 0; i < rig->pads; i++) {
@@ -132,23 +177,18 @@ int sw__bed(const sw__rig *rig, const double w[6], double *N)
             if (dot3(g, u) > 0)
                 add_stiffness(&rig->pad[i], a);
         }
-        invert(a, inverse);
-        double d[3], fall = 0;
-        for (int i = 0; i < 3; i++) {
+        double full[3][3], d[3], loose[3], open = 0;
+        memcpy(full, a, sizeof full);
+        invert(a, 0, inverse);
+        for (int i = 0; i < 3; i++)
             d[i] = -dot3(inverse[i], r);
-            fall += d[i] * r[i];
+        invert(full, all, inverse);
+        for (int i = 0; i < 3; i++) {
+            loose[i] = -dot3(inverse[i], r) - d[i]; /* without stiffness */
+            open += all * fabs(loose[i]);
         }
-        double part = 1;
-        for (int half = 0; half < 60; half++, part /= 2) {
-            for (int i = 0; i < 3; i++)
-                next[i] = u[i] + part * d[i];
-            const double E1 = energy(rig, f, next, slope);
-            if (E1 <= E + 1e-4 * part * fall) {
-                E = E1;
-                break;
-            }
-        }
-        memcpy(u, next, sizeof u);
+        const int far = open > BALANCED / 2 * size;
+        E = go(rig, f, u, far ? loose : d, E, far);
         energy(rig, f, u, r);
         balanced = fabs(r[0]) + fabs(r[1]) + fabs(r[2]) <= BALANCED * size;
     }

@@ -21,8 +21,8 @@ typedef struct {
 
 /* The part under one cut, where it goes. */
 typedef struct {
-    double value; /* largest factor on the cut */
-    int goes;     /* sw_goes */
+    double value;    /* largest factor on the cut */
+    int goes;        /* sw_goes */
     int part, index; /* sw_part and number of the contact that goes, or 0 */
     int round;       /* the discs were round */
     double v[3];     /* motion in the plane: vx vy omega */

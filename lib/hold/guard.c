@@ -2,8 +2,10 @@
  *
  * Guard: GLPK ends the process when it is called wrongly or out of memory, and
  * may print. Its environment is per thread, so a thread of its own keeps all
- * that away from the caller, who may use GLPK as well: terminal off, an error
- * hook that jumps out, the environment freed at the end.
+ * that away from the caller, who may use GLPK as well: an error hook that jumps
+ * out, the environment freed at the end. Before it gives up GLPK turns its
+ * terminal on again to say why, so what it writes is taken by a hook, which
+ * finds out there whether memory was what it lacked.
  */
 #include "hold/guard.h"
 
@@ -12,6 +14,7 @@
 #include <glpk.h>
 #include <pthread.h>
 #include <setjmp.h>
+#include <string.h>
 #include <time.h>
 
 #define TELL_NS 20000000L /* how often progress is told */
@@ -24,6 +27,7 @@ struct sw__guard {
     double done; /* these three under the lock */
     int stop, ended;
     int status; /* of the worker, read after it was joined */
+    int memory; /* GLPK spoke of memory */
     jmp_buf out;
 };
 
@@ -34,6 +38,14 @@ int sw__guard_tell(sw__guard *g, double done)
     const int stop = g->stop;
     pthread_mutex_unlock(&g->lock);
     return stop;
+}
+
+/* What GLPK would print. */
+static int swallow(void *with, const char *text)
+{
+    sw__guard *g = with;
+    g->memory |= strstr(text, "memory") || strstr(text, "alloc");
+    return 1;
 }
 
 /* GLPK is about to abort. */
@@ -50,10 +62,10 @@ static void *run(void *with)
         g->status = SW_ERR_MEMORY;
     } else {
         glp_term_out(GLP_OFF);
+        glp_term_hook(swallow, g);
         glp_error_hook(jump_out, g);
         if (setjmp(g->out)) {
-            /* out of memory says so only in its words; both end alike */
-            g->status = SW_ERR_MEMORY;
+            g->status = g->memory ? SW_ERR_MEMORY : SW_ERR_NONE;
         } else {
             g->status = g->work(g, g->with);
         }

@@ -116,8 +116,8 @@ static void record(struct sw_hold *h, int load, const sw__corner *corner,
     if (!h->kept)
         return;
     const sw__rig *rig = &h->rig;
-    float *f = h->kept + (size_t)load * (size_t)(2 * rig->pads + rig->posts +
-                                                 rig->toes);
+    float *f = h->kept +
+               (size_t)load * (size_t)(2 * rig->pads + rig->posts + rig->toes);
     for (int i = 0; i < rig->pads; i++)
         *f++ = (float)held->N[i];
     for (int i = 0; i < rig->posts; i++)
@@ -161,8 +161,7 @@ static int look(sw__guard *g, sw__job *job)
     sw__engine *e = &job->main;
     sw__corner corner = h->rest_corner;
     const int n = e->rig->loads;
-    const int few = e->rig->ranges <= 6 &&
-                    (n << e->rig->ranges) <= CORNERS;
+    const int few = e->rig->ranges <= 6 && (n << e->rig->ranges) <= CORNERS;
     sw__held held;
     for (int i = 0; i < n; i++) {
         if (sw__guard_tell(g, 0.4 * i / n))
@@ -274,7 +273,8 @@ static void nothing_held(struct sw_hold *h)
             v->ceiling = 0;
     }
     h->worst = 0;
-    h->friction_low = h->friction_high = 0;
+    if (h->in.depth == SW_DEPTH_FULL)
+        h->friction_low = h->friction_high = 0;
 }
 
 double sw__hold_try(sw__job *job, const double *factor, int *load,
@@ -321,8 +321,8 @@ int sw__hold_work(sw__guard *g, void *with)
     sw__job *job = with;
     struct sw_hold *h = job->h;
     sw__rested r;
-    h->rest = rest_state(&job->main, &h->rest_corner, &h->rest_margin,
-                         &h->light);
+    h->rest =
+        rest_state(&job->main, &h->rest_corner, &h->rest_margin, &h->light);
     for (int i = 0; i < h->rig.loads; i++)
         h->verdict[i] = (sw__verdict){.ceiling = SW_UNSET, .idle = SW_UNSET};
     sw__rest_at(&job->main, &h->rest_corner, &r);

@@ -8,7 +8,7 @@
 #include <string.h>
 
 #define KEPT_MOST 2000000 /* contacts of loads */
-#define NO_TURN 1e4       /* a centre further off, in lengths of the rig: none */
+#define NO_TURN 1e4 /* a centre further off, in lengths of the rig: none */
 
 static const char *const not_checked[] = {
     "The part is rigid: a thin one bends between its supports and leaves one "
@@ -16,7 +16,8 @@ static const char *const not_checked[] = {
     "All supports are taken as springs of the stiffness given, equal where "
     "none is given: uneven heights of some hundredths of a millimetre shift "
     "load from one to another and can cost a tenth of the margin and more.",
-    "A margin says when all contacts together give way. The first support slips "
+    "A margin says when all contacts together give way. The first support "
+    "slips "
     "a little much earlier, at about a third of it.",
     "Cuts that come back can move the part a little each time (ratcheting) "
     "though each alone is held.",
@@ -68,8 +69,7 @@ static sw_fixture *copy_contacts(const sw_fixture *f)
     c->supports = f->supports;
     c->clamps = f->clamps;
     c->stops = f->stops;
-    c->support =
-        copy_list(f->support, f->supports, sizeof *f->support, &good);
+    c->support = copy_list(f->support, f->supports, sizeof *f->support, &good);
     c->clamp = copy_list(f->clamp, f->clamps, sizeof *f->clamp, &good);
     c->stop = copy_list(f->stop, f->stops, sizeof *f->stop, &good);
     if (good)
@@ -82,8 +82,7 @@ static sw_fixture *copy_contacts(const sw_fixture *f)
 static int make_room(const sw_fixture *f, sw_hold *h, sw_error *err)
 {
     const size_t n = (size_t)f->loads;
-    const size_t each =
-        (size_t)(2 * f->supports + f->stops + f->clamps);
+    const size_t each = (size_t)(2 * f->supports + f->stops + f->clamps);
     h->names = copy_contacts(f);
     h->load = malloc(n * sizeof *h->load);
     h->verdict = calloc(n, sizeof *h->verdict);
@@ -106,11 +105,9 @@ static int answer(sw_hold *h, sw_progress progress, void *with, sw_error *err)
     job->tried = h->rig;
     int status = sw__engine_make(&job->main, &h->rig, &h->in, 1, err);
     if (!status)
-        status =
-            sw__engine_make(&job->less, &h->rig, &h->in, 1 - change, err);
+        status = sw__engine_make(&job->less, &h->rig, &h->in, 1 - change, err);
     if (!status)
-        status =
-            sw__engine_make(&job->more, &h->rig, &h->in, 1 + change, err);
+        status = sw__engine_make(&job->more, &h->rig, &h->in, 1 + change, err);
     if (!status)
         status = sw__engine_make(&job->trial, &job->tried, &h->in, 1, err);
     const sw__block_how how = {.sides = (int)h->in.disc_sides, .friction = 1};
@@ -199,8 +196,7 @@ sw_hold_point_out sw_hold_point(const sw_hold *h, int load, sw_error *err)
     if (!h)
         status = sw__fail_null(err, "hold");
     else if (load < 0 || load >= h->rig.loads)
-        status =
-            sw__fail_range(err, "load", load, "", 0, h->rig.loads - 1);
+        status = sw__fail_range(err, "load", load, "", 0, h->rig.loads - 1);
     if (status) {
         sw__spoil(&out, SW_STRUCT_HOLD_POINT_OUT, status);
         return out;
@@ -323,9 +319,9 @@ static void read_contact(const sw_hold *h, int load, int part, int index,
     const sw__rig *rig = &h->rig;
     const int pads = rig->pads, posts = rig->posts;
     const float *k =
-        h->kept ? h->kept + (size_t)load * (size_t)(2 * pads + posts +
-                                                    rig->toes)
-                : NULL;
+        h->kept
+            ? h->kept + (size_t)load * (size_t)(2 * pads + posts + rig->toes)
+            : NULL;
     const int worst = load == h->worst;
     double force = 0, use = SW_UNSET;
     if (part == SW_PART_CLAMP)
@@ -335,8 +331,8 @@ static void read_contact(const sw_hold *h, int load, int part, int index,
     else
         force = (double)k[part == SW_PART_STOP ? pads + index : index];
     if (part == SW_PART_SUPPORT)
-        use = worst || !k ? h->worst_use[index]
-                          : (double)k[pads + posts + index];
+        use =
+            worst || !k ? h->worst_use[index] : (double)k[pads + posts + index];
     else if (part == SW_PART_CLAMP && rig->toe[index].mu > 0)
         use = worst || !k ? h->worst_use[pads + index]
                           : (double)k[2 * pads + posts + index];

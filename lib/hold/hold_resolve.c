@@ -20,8 +20,8 @@ int sw__hold_open(const sw_hold_in *in, sw_hold_in *full, sw_error *err)
 {
     *full = *in;
     const sw__filler fill = {(char *)full, SW_STRUCT_HOLD_IN, &full->assumed};
-    int status = sw__reopen(full, SW_STRUCT_HOLD_IN, &full->assumed,
-                            &full->seal, err);
+    int status =
+        sw__reopen(full, SW_STRUCT_HOLD_IN, &full->assumed, &full->seal, err);
     if (!status)
         status = sw__check_input(full, SW_STRUCT_HOLD_IN, err);
     if (status)

@@ -107,6 +107,8 @@ static void set_ray(sw__block *b, int k)
 
 static double least_of(const sw__block *b, int i)
 {
+    if (b->rig->pad[i].needed == SW_NEEDED_NO)
+        return 0;
     return fmax(b->rig->pad[i].least, b->how.least);
 }
 
@@ -117,11 +119,11 @@ static void bound_ray(const sw__block *b, int k)
     if (r->part == SW_PART_SUPPORT && !b->on[r->index])
         glp_set_col_bnds(b->lp, b->first + k, GLP_FX, 0, 0);
     else if (r->part == SW_PART_STOP)
-        glp_set_col_bnds(b->lp, b->first + k, GLP_LO,
-                         fmax(b->how.own_seat ? b->rig->post[r->index].least
-                                              : 0,
-                              b->how.seat),
-                         0);
+        glp_set_col_bnds(
+            b->lp, b->first + k, GLP_LO,
+            fmax(b->how.own_seat ? b->rig->post[r->index].least : 0,
+                 b->how.seat),
+            0);
     else
         glp_set_col_bnds(b->lp, b->first + k, GLP_LO, 0, 0);
 }
@@ -138,9 +140,8 @@ static void add_rows(sw__block *b)
     for (int i = 0; i < rig->pads; i++) {
         const int rubs = has_rays(&b->how, &rig->pad[i]);
         b->disc[i] = rubs ? ++row : 0;
-        b->keep[i] = !b->how.free_normals && (!rubs || least_of(b, i) > 0)
-                         ? ++row
-                         : 0;
+        b->keep[i] =
+            !b->how.free_normals && (!rubs || least_of(b, i) > 0) ? ++row : 0;
     }
     for (int i = 0; i < rig->toes; i++)
         b->grip[i] = has_rays(&b->how, &rig->toe[i]) ? ++row : 0;
@@ -153,7 +154,9 @@ static void add_rows(sw__block *b)
 static void add_disc(sw__block *b, int part, int index)
 {
     for (int k = 0; k < b->how.sides; k++) {
-        const double a = b->how.turn + 2 * SW__PI * k / b->how.sides;
+        /* a stop's cone has its own frame */
+        const double turn = part == SW_PART_STOP ? 0 : b->how.turn;
+        const double a = turn + 2 * SW__PI * k / b->how.sides;
         b->ray[b->count++] = (sw__ray){part, index, cos(a), sin(a)};
     }
 }
@@ -262,16 +265,23 @@ void sw__block_base(const sw__block *b, const double w[6])
 }
 
 void sw__joint_make(sw__joint *j, const sw__rig *rig, const sw__block_how *how,
-                    int minimise)
+                    int scale)
 {
     glp_prob *lp = glp_create_prob();
-    glp_set_obj_dir(lp, minimise ? GLP_MIN : GLP_MAX);
-    j->minimise = minimise;
+    j->block.lp = lp;
+    j->scale = scale;
+    sw__joint_direction(j, scale);
     j->goal = glp_add_cols(lp, 1);
     glp_set_obj_coef(lp, j->goal, 1);
     glp_set_col_bnds(lp, j->goal, GLP_FX, 0, 0);
     sw__block_add(&j->block, lp, rig, how);
     glp_adv_basis(lp, 0);
+}
+
+void sw__joint_direction(sw__joint *j, int minimise)
+{
+    j->minimise = minimise;
+    glp_set_obj_dir(j->block.lp, minimise ? GLP_MIN : GLP_MAX);
 }
 
 void sw__joint_end(sw__joint *j)
@@ -292,7 +302,7 @@ void sw__joint_goal(sw__joint *j, const double w[6], double low, double top)
         index[++n] = b->row + i;
         entry[n] = w[i];
     }
-    for (int c = 0; j->minimise && c < b->rig->toes; c++) {
+    for (int c = 0; j->scale && c < b->rig->toes; c++) {
         if (!b->grip[c])
             continue;
         index[++n] = b->grip[c];
@@ -304,7 +314,7 @@ void sw__joint_goal(sw__joint *j, const double w[6], double low, double top)
     j->top = top;
 }
 
-static int simplex(glp_prob *lp, int method)
+int sw__simplex(glp_prob *lp, int method)
 {
     glp_smcp how;
     glp_init_smcp(&how);
@@ -315,7 +325,7 @@ static int simplex(glp_prob *lp, int method)
     if (glp_simplex(lp, &how))
         return -1;
     const int status = glp_get_status(lp);
-    return status == GLP_OPT                          ? 1
+    return status == GLP_OPT                              ? 1
            : status == GLP_NOFEAS || status == GLP_INFEAS ? 0
                                                           : -1;
 }
@@ -323,12 +333,12 @@ static int simplex(glp_prob *lp, int method)
 int sw__joint_solve(sw__joint *j, int changed_base)
 {
     glp_prob *lp = j->block.lp;
-    int status = simplex(lp, changed_base ? GLP_DUALP : GLP_PRIMAL);
+    int status = sw__simplex(lp, changed_base ? GLP_DUALP : GLP_PRIMAL);
     if (status == 1)
         return 1;
     /* once more from the beginning: an old basis may be singular by now */
     glp_adv_basis(lp, 0);
-    status = simplex(lp, GLP_PRIMAL);
+    status = sw__simplex(lp, GLP_PRIMAL);
     return status;
 }
 
@@ -392,10 +402,10 @@ int sw__joint_polish(sw__joint *j)
                                     sw__block_normal(b, i), sign, y, floor);
         for (int c = 0; c < rig->toes; c++)
             if (b->grip[c])
-                added += add_corner(
-                    b, SW_PART_CLAMP, c, b->grip[c],
-                    rig->toe[c].P * (j->minimise ? sw__joint_value(j) : 1),
-                    sign, y, floor);
+                added += add_corner(b, SW_PART_CLAMP, c, b->grip[c],
+                                    rig->toe[c].P *
+                                        (j->scale ? sw__joint_value(j) : 1),
+                                    sign, y, floor);
         if (!added)
             return 1;
         if (sw__joint_solve(j, 0) != 1)

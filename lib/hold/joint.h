@@ -8,15 +8,15 @@
 
 /* What a block of equilibrium is like. */
 typedef struct {
-    int free_normals;    /* supports need not act as springs: the ceiling */
-    int flat;            /* stops and toes act in the plane of the supports */
-    int frictionless;    /* nothing rubs: the seating of stops */
-    int sides;           /* of the polygon in a friction disc */
-    double turn;         /* angle of its first corner */
-    double friction;     /* factor on every friction */
-    double least;        /* load that every support keeps, beside its own */
-    double seat;         /* force that every stop keeps, beside its own */
-    int own_seat;        /* whether its own counts */
+    int free_normals; /* supports need not act as springs: the ceiling */
+    int flat;         /* stops and toes act in the plane of the supports */
+    int frictionless; /* nothing rubs: the seating of stops */
+    int sides;        /* of the polygon in a friction disc */
+    double turn;      /* angle of its first corner */
+    double friction;  /* factor on every friction */
+    double least;     /* load that every support keeps, beside its own */
+    double seat;      /* force that every stop keeps, beside its own */
+    int own_seat;     /* whether its own counts */
 } sw__block_how;
 
 /* A column of friction or of a stop: its force for the value 1. */
@@ -32,12 +32,12 @@ typedef struct {
     glp_prob *lp;
     const sw__rig *rig;
     sw__block_how how;
-    int row;                                /* first of six */
-    int disc[SW__MOST], keep[SW__MOST];     /* rows by support; 0: none */
-    int grip[SW__MOST];                     /* rows by clamp; 0: none */
-    int col, normals;                       /* columns that carry */
-    int first, count, plain, room;          /* columns with a ray */
-    sw__ray *ray;                           /* owned by the block's owner */
+    int row;                            /* first of six */
+    int disc[SW__MOST], keep[SW__MOST]; /* rows by support; 0: none */
+    int grip[SW__MOST];                 /* rows by clamp; 0: none */
+    int col, normals;                   /* columns that carry */
+    int first, count, plain, room;      /* columns with a ray */
+    sw__ray *ray;                       /* owned by the block's owner */
     char on[SW__MOST];
 } sw__block;
 
@@ -46,8 +46,12 @@ typedef struct {
 typedef struct {
     sw__block block;
     int goal, minimise;
+    int scale;  /* the goal is a factor on the clamps */
     double top; /* upper bound of the goal */
 } sw__joint;
+
+/* One run of the simplex method: 1 solved, 0 no solution, -1 trouble. */
+int sw__simplex(glp_prob *lp, int method);
 
 /* How many rays a block has at most, those that are added later included. */
 int sw__block_rays(const sw__rig *rig, const sw__block_how *how);
@@ -61,7 +65,8 @@ void sw__block_on(sw__block *b, const char *on);
 void sw__block_base(const sw__block *b, const double w[6]);
 
 void sw__joint_make(sw__joint *j, const sw__rig *rig, const sw__block_how *how,
-                    int minimise);
+                    int scale);
+void sw__joint_direction(sw__joint *j, int minimise);
 void sw__joint_end(sw__joint *j);
 /* The goal's column, its bounds, and for a scale what it does to the grips. */
 void sw__joint_goal(sw__joint *j, const double w[6], double low, double top);

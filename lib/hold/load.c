@@ -143,8 +143,7 @@ static void classify(const sw__engine *e, const sw__rested *r, double top,
     for (int i = 0; i < rig->pads; i++) {
         const double speed = hypot(h->v[0] - h->v[2] * rig->pad[i].y,
                                    h->v[1] + h->v[2] * rig->pad[i].x);
-        if (h->N[i] > 0 && rig->pad[i].mu > 0 &&
-            speed > fastest * (1 + 1e-9)) {
+        if (h->N[i] > 0 && rig->pad[i].mu > 0 && speed > fastest * (1 + 1e-9)) {
             fastest = speed;
             h->part = SW_PART_SUPPORT;
             h->index = i;
@@ -163,16 +162,16 @@ static void classify(const sw__engine *e, const sw__rested *r, double top,
         h->part = SW_PART_STOP;
     const double turning = fabs(h->y[3]) + fabs(h->y[4]);
     const double sliding = fabs(h->v[0]) + fabs(h->v[1]) + fabs(h->v[2]);
-    h->goes = sliding > 1e-7 * turning && sliding > 0 ? SW_GOES_SLIDE
-                                                      : SW_GOES_TIP;
+    h->goes =
+        sliding > 1e-7 * turning && sliding > 0 ? SW_GOES_SLIDE : SW_GOES_TIP;
     if (h->goes == SW_GOES_SLIDE)
         return;
     /* the support that the tipping part leaves fastest */
     double lift = 0;
     h->part = h->index = 0;
     for (int i = 0; i < rig->pads; i++) {
-        const double up = h->y[2] + rig->pad[i].y * h->y[3] -
-                          rig->pad[i].x * h->y[4];
+        const double up =
+            h->y[2] + rig->pad[i].y * h->y[3] - rig->pad[i].x * h->y[4];
         if (up > lift + 1e-9 * fabs(up)) {
             lift = up;
             h->part = SW_PART_SUPPORT;
@@ -240,8 +239,7 @@ static void read_use(const sw__engine *e, const sw__joint *j, sw__held *h)
 {
     const sw__rig *rig = e->rig;
     for (int i = 0; i < rig->pads; i++)
-        h->use[i] =
-            use_of(e, j, SW_PART_SUPPORT, i, rig->pad[i].mu, h->N[i]);
+        h->use[i] = use_of(e, j, SW_PART_SUPPORT, i, rig->pad[i].mu, h->N[i]);
     for (int i = 0; i < rig->toes; i++)
         h->grip[i] =
             use_of(e, j, SW_PART_CLAMP, i, rig->toe[i].mu, rig->toe[i].P);
@@ -329,8 +327,7 @@ void sw__held_under(sw__engine *e, int kind, const sw__rested *r,
     for (int i = 0; i < 6; i++)
         cut[i] = w1[i] / unit;
     const double top = e->top * unit;
-    if (!e->planar[kind] || e->no_planar ||
-        !by_plane(e, r, cut, top, h)) {
+    if (!e->planar[kind] || e->no_planar || !by_plane(e, r, cut, top, h)) {
         memset(h, 0, sizeof *h);
         if (march(e, kind, r, cut, top, round, h)) {
             classify(e, r, top, h);

@@ -35,7 +35,7 @@
 #include <string.h>
 
 enum { ROWS = 5, STEPS = 300, DISCS = 2 * SW__MOST };
-#define DONE 1e-11  /* gain of a column, in parts of the value */
+#define DONE 1e-11 /* gain of a column, in parts of the value */
 #define ZERO 1e-12
 
 typedef enum { FALSE_FORCE, GOAL, STOP, MIX0, MIX1 } kind;
@@ -265,8 +265,8 @@ static int climb(program *p, double top)
 }
 
 /* Normals of a fixed set under a wrench. */
-static void springs(const sw__rig *rig, double inverse[3][3],
-                    const double w[6], double *gap)
+static void springs(const sw__rig *rig, double inverse[3][3], const double w[6],
+                    double *gap)
 {
     double u[3];
     for (int i = 0; i < 3; i++)
@@ -315,8 +315,7 @@ static void lay(program *p, double friction, const char *on, const double *N0,
         p->x[p->discs] = rig->pad[i].x;
         p->y[p->discs] = rig->pad[i].y;
         p->r0[p->discs] = mu * N0[i];
-        p->r1[p->discs++] =
-            mu * fmax(0, falling ? N0[i] + l * N1[i] : N1[i]);
+        p->r1[p->discs++] = mu * fmax(0, falling ? N0[i] + l * N1[i] : N1[i]);
     }
     for (int i = 0; i < rig->toes; i++) {
         const double r = rig->toe[i].mu * friction * rig->toe[i].P;
@@ -377,8 +376,7 @@ static void read_use(const program *p, double friction, const char *on,
 
 /* What one more of each force of a wrench takes off the value. */
 static void price(const program *p, double friction, const char *on,
-                  double inverse[3][3], const double *N1,
-                  sw__planar_out *out)
+                  double inverse[3][3], const double *N1, sw__planar_out *out)
 {
     const sw__rig *rig = p->rig;
     out->y[0] = out->y[1] = out->y[2] = out->y[3] = out->y[4] = out->y[5] = 0;
@@ -399,9 +397,9 @@ static void price(const program *p, double friction, const char *on,
                      hypot(out->v[0] - out->v[2] * t->y,
                            out->v[1] + out->v[2] * t->x);
         for (int k = 0; k < 3; k++)
-            out->y[2 + k] += weight * t->k *
-                             (inverse[0][k] + t->y * inverse[1][k] -
-                              t->x * inverse[2][k]);
+            out->y[2 + k] +=
+                weight * t->k *
+                (inverse[0][k] + t->y * inverse[1][k] - t->x * inverse[2][k]);
     }
 }
 

@@ -8,9 +8,9 @@
  * plane of the supports. */
 typedef struct {
     double value;
-    int lift;     /* support that ends it by lifting, or -1 */
-    double v[3];  /* motion: vx vy omega; zero where nothing slides */
-    double y[6];  /* what a wrench more takes off the value */
+    int lift;    /* support that ends it by lifting, or -1 */
+    double v[3]; /* motion: vx vy omega; zero where nothing slides */
+    double y[6]; /* what a wrench more takes off the value */
     double N[SW__MOST], R[SW__MOST];
     double use[SW__MOST], grip[SW__MOST]; /* share of friction used */
     double gap[SW__MOST];                 /* k g . u of every support */

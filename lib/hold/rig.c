@@ -65,7 +65,7 @@ static void add_pads(const sw_fixture *f, sw__rig *rig)
         *t = touch(rig, s->x_mm, s->y_mm, s->z_mm);
         t->mu = s->friction;
         t->k = s->stiffness_N_per_mm / mean;
-        t->least = s->least_N / rig->force_N;
+        t->least = s->needed == SW_NEEDED_NO ? 0 : s->least_N / rig->force_N;
         t->needed = s->needed;
     }
 }

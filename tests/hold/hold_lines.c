@@ -1,109 +1,24 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Fixtures as lines of text, for scripts that compare (tests/reference):
+ * Fixtures on standard input, for scripts that compare (tests/reference): lines
+ * as in fixture_lines.h, and
  *
- *   in FIELD VALUE                        a field of the question
- *   support x y z friction stiffness needed least
- *   clamp x y z force toward pull_low pull_high drag_low drag_high held
- *   stop x y z push friction least
- *   weight W x y z
- *   load x y z Fx Fy Fz Mx My Mz          moments in N.m
- *   solve                                 answers, then begins anew
+ *   points      also answer for every load
+ *   time        also say how long the call took
+ *   solve       answers, then begins anew
  *
- * Answers: "total NAME=VALUE ..." with every number and word, "point margin
- * ceiling idle goes" for each load with "points 1" before, "end". "bad MESSAGE"
- * where it is refused. "time" before solve: "time SECONDS" of the call.
+ * Answers: "total NAME=VALUE ..." with every number and word, "point ..." for
+ * each load, "time SECONDS", "bad MESSAGE" where it is refused, and "end".
  */
-#include <strapwise-fixture.h>
+#include "fixture_lines.h"
 
-#include <stdio.h>
-#include <stdlib.h>
-#include <string.h>
 #include <time.h>
-
-enum { NUMBERS = 12 };
 
 typedef struct {
     sw_fixture *f;
     sw_hold_in in;
     int points, timed;
 } state;
-
-/* Up to NUMBERS numbers, whatever the locale. */
-static int numbers(const char *text, double *v)
-{
-    int n = 0;
-    char word[64];
-    int used = 0;
-    while (n < NUMBERS && sscanf(text, "%63s%n", word, &used) == 1) {
-        const sw_quantity_out q = sw_number(word, "number", NULL);
-        v[n++] = q.status ? SW_UNSET : q.value;
-        text += used;
-    }
-    for (int i = n; i < NUMBERS; i++)
-        v[i] = SW_UNSET;
-    return n;
-}
-
-static int set_in(sw_hold_in *in, const char *text)
-{
-    char name[40], value[40];
-    if (sscanf(text, "%39s %39s", name, value) != 2)
-        return 1;
-    const sw_field *f = sw_field_named(SW_STRUCT_HOLD_IN, name);
-    if (!f)
-        return 1;
-    if (f->type == SW_FIELD_WORD) {
-        const int w = sw_word_value(f->words, value);
-        memcpy((char *)in + f->offset, &w, sizeof w);
-        return w == 0;
-    }
-    const sw_quantity_out q = sw_number(value, name, NULL);
-    memcpy((char *)in + f->offset, &q.value, sizeof q.value);
-    return q.status;
-}
-
-static int add(state *s, const char *kind, const char *rest, sw_error *err)
-{
-    double v[NUMBERS];
-    numbers(rest, v);
-    if (strcmp(kind, "support") == 0) {
-        sw_support_in in;
-        sw_support_defaults(&in);
-        in.x_mm = v[0], in.y_mm = v[1], in.z_mm = v[2], in.friction = v[3];
-        in.stiffness_N_per_mm = v[4];
-        in.needed = v[5] == SW_UNSET ? 0 : (int)v[5];
-        in.least_N = v[6];
-        return sw_fixture_add_support(s->f, &in, err);
-    }
-    if (strcmp(kind, "clamp") == 0) {
-        sw_clamp_in in;
-        sw_clamp_defaults(&in);
-        in.x_mm = v[0], in.y_mm = v[1], in.z_mm = v[2], in.force_N = v[3];
-        in.toward_deg = v[4], in.pull_low_N = v[5], in.pull_high_N = v[6];
-        in.drag_low_N = v[7], in.drag_high_N = v[8], in.held_friction = v[9];
-        return sw_fixture_add_clamp(s->f, &in, err);
-    }
-    if (strcmp(kind, "stop") == 0) {
-        sw_stop_in in;
-        sw_stop_defaults(&in);
-        in.x_mm = v[0], in.y_mm = v[1], in.z_mm = v[2], in.push_deg = v[3];
-        in.friction = v[4], in.least_N = v[5];
-        return sw_fixture_add_stop(s->f, &in, err);
-    }
-    if (strcmp(kind, "weight") == 0) {
-        sw_weight_in in;
-        sw_weight_defaults(&in);
-        in.weight_N = v[0], in.x_mm = v[1], in.y_mm = v[2], in.z_mm = v[3];
-        return sw_fixture_set_weight(s->f, &in, err);
-    }
-    sw_load_in in;
-    sw_load_defaults(&in);
-    in.x_mm = v[0], in.y_mm = v[1], in.z_mm = v[2], in.force_x_N = v[3];
-    in.force_y_N = v[4], in.force_z_N = v[5], in.moment_x_Nm = v[6];
-    in.moment_y_Nm = v[7], in.moment_z_Nm = v[8];
-    return sw_fixture_add_load(s->f, &in, err);
-}
 
 static void print_all(const char *what, const void *out, int structure)
 {
@@ -165,10 +80,10 @@ int main(void)
     state s = {sw_fixture_new(NULL), {0}, 0, 0};
     sw_hold_defaults(&s.in);
     while (s.f && fgets(line, sizeof line, stdin)) {
-        char kind[16];
-        int used = 0;
+        char kind[16] = "";
         sw_error err;
-        if (sscanf(line, "%15s%n", kind, &used) != 1)
+        err.message[0] = '\0';
+        if (sscanf(line, "%15s", kind) != 1)
             continue;
         if (strcmp(kind, "solve") == 0)
             solve(&s);
@@ -176,11 +91,8 @@ int main(void)
             s.points = 1;
         else if (strcmp(kind, "time") == 0)
             s.timed = 1;
-        else if (strcmp(kind, "in") == 0) {
-            if (set_in(&s.in, line + used))
-                printf("bad %s", line);
-        } else if (add(&s, kind, line + used, &err))
-            printf("bad %s\n", err.message);
+        else if (line_add(s.f, &s.in, &as_it_is, line, &err))
+            printf("bad %s %s\n", err.message, line);
     }
     sw_fixture_free(s.f);
     return 0;
