@@ -13,7 +13,7 @@
 verdict judged_verdict(const judged *h)
 {
     const sw_hold_out *o = &h->out;
-    if (o->rest != SW_REST_STAYS)
+    if (o->rest != SW_REST_STAYS || o->first_to_go == SW_GOES_REST)
         return NO_REST;
     if (o->margin >= o->required_margin)
         return STAYS;

@@ -79,7 +79,8 @@ static int say_outside(page *p, const judged *h)
 static void say_no_rest(page *p, const judged *h)
 {
     const sw_hold_out *o = &h->out;
-    switch (o->rest) {
+    /* it may rest with the straps' pulls as they are, and not with the worst */
+    switch (o->rest == SW_REST_STAYS ? SW_REST_MOVES : o->rest) {
     case SW_REST_ROCKS:
         page_add(p, "It rocks before the cut: ");
         if (!say_outside(p, h)) {
@@ -93,7 +94,7 @@ static void say_no_rest(page *p, const judged *h)
     case SW_REST_MOVES:
         page_add(p, "It does not hold: the side pull of the straps moves it "
                     "before the cut");
-        if (is_known(o->rest_margin)) {
+        if (is_known(o->rest_margin) && o->rest_margin < 1) {
             page_add(p, ", at ");
             page_number(p, o->rest_margin, 3);
             page_add(p, " times what they pull");
@@ -358,7 +359,7 @@ void say_hold(page *p, const request *r, const judged *h, int alone)
         page_add(p, " at the low end of their spread");
     }
     say_done(p, start);
-    if (o->rest == SW_REST_STAYS) {
+    if (judged_verdict(h) != NO_REST) {
         say_worst(p, r->us, h);
         say_bounds(p, h);
     }
