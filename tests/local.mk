@@ -61,6 +61,10 @@ C_TESTS = \
 	tests/clamp/test_remark \
 	tests/clamp/test_strap_spread \
 	tests/clamp/test_strap_window \
+	tests/job/test_job_file \
+	tests/job/test_outline \
+	tests/job/test_job \
+	tests/sheet/test_hold_map \
 	tests/hold/test_fixture \
 	tests/hold/test_guard \
 	tests/hold/test_engine \
@@ -81,6 +85,7 @@ TESTS += \
 	tests/installed.sh \
 	tests/locale.sh \
 	tests/bad-tables/run.sh \
+	tests/bad-jobs/jobs.sh \
 	tests/cli/run.sh \
 	tests/cli/tool.sh \
 	tests/cli/calibrate.sh \
@@ -88,6 +93,7 @@ TESTS += \
 	tests/cli/weakest.sh \
 	tests/cli/page.sh \
 	tests/cli/picture.sh \
+	tests/cli/hold.sh \
 	tests/cli/corpus.sh
 
 if HAVE_PYTHON
@@ -197,7 +203,7 @@ tests_fastener_test_calibrate_plot_LDADD = $(TEST_LIBS)
 tests_base_test_status_SOURCES = tests/base/test_status.c
 tests_base_test_status_CPPFLAGS = \
 	$(TEST_CPPFLAGS) -DPACKAGE_VERSION_TEXT='"$(PACKAGE_VERSION)"'
-tests_base_test_status_LDADD = $(TEST_LIBS)
+tests_base_test_status_LDADD = $(FIXTURE_LIBS)
 
 # The library once more, with allocations that fail when they are told to.
 libfailing_la_SOURCES = \
@@ -210,6 +216,20 @@ libfailing_la_LIBADD = $(GSL_LIBS) $(GLPK_LIBS) $(YAML_LIBS)
 tests_base_test_memory_SOURCES = tests/base/test_memory.c
 tests_base_test_memory_CPPFLAGS = $(TEST_CPPFLAGS)
 tests_base_test_memory_LDADD = libfailing.la $(CHECK_LIBS)
+
+tests_job_test_job_file_SOURCES = tests/job/jobs.h tests/job/test_job_file.c
+tests_job_test_job_file_CPPFLAGS = $(TEST_CPPFLAGS)
+tests_job_test_job_file_LDADD = $(FIXTURE_LIBS)
+tests_job_test_outline_SOURCES = tests/job/test_outline.c lib/job/outline.c
+tests_job_test_outline_CPPFLAGS = \
+	$(TEST_CPPFLAGS) -I$(top_srcdir)/lib -DSW_BUILD
+tests_job_test_outline_LDADD = $(CHECK_LIBS)
+tests_job_test_job_SOURCES = tests/job/jobs.h tests/job/test_job.c
+tests_job_test_job_CPPFLAGS = $(TEST_CPPFLAGS)
+tests_job_test_job_LDADD = $(FIXTURE_LIBS)
+tests_sheet_test_hold_map_SOURCES = tests/job/jobs.h tests/sheet/test_hold_map.c
+tests_sheet_test_hold_map_CPPFLAGS = $(TEST_CPPFLAGS)
+tests_sheet_test_hold_map_LDADD = $(FIXTURE_LIBS)
 
 # Not exported, so compiled into their tests.
 tests_base_test_root_SOURCES = tests/base/test_root.c lib/base/root.c
@@ -341,7 +361,7 @@ EXTRA_DIST += \
 # Folders of data are taken whole, from the source tree alone: in EXTRA_DIST
 # they would bring along what the tests left in the build tree.
 TEST_FOLDERS = \
-	tests/bad-tables tests/bench tests/cases tests/cli tests/fuzz tests/page \
+	tests/bad-jobs tests/jobs tests/bad-tables tests/bench tests/cases tests/cli tests/fuzz tests/page \
 	tests/python tests/reference tests/values
 
 dist-hook: $(DIST_PAGE)

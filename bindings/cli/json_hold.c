@@ -48,8 +48,9 @@ static void others(json *j, const sw_hold_out *o)
                                "first_to_go hold_limit_N net_moment_Nm "
                                "worst_x_mm worst_y_mm worst_z_mm";
     const sw_field *f;
+    sw_hold_out copy = *o;
     for (int i = 0; (f = sw_field_at(SW_STRUCT_HOLD_OUT, i)); i++) {
-        const slot s = {f, (char *)o + f->offset};
+        const slot s = {f, (char *)&copy + f->offset};
         if (!listed(said, f->name))
             json_slot(j, s);
     }
@@ -65,10 +66,6 @@ void json_hold(json *j, const judged *h)
             sentence.text[i] = ' ';
     if (sentence.failed)
         j->page->failed = 1;
-    json_text(j, "operation", h->about.name);
-    json_text(j, "verdict", verdict_word[judged_verdict(h)]);
-    json_text(j, "sentence", sentence.text);
-    page_free(&sentence);
     json_number(j, "margin", o->margin);
     json_number(j, "required_margin", o->required_margin);
     json_number(j, "margin_ceiling", o->margin_ceiling);
@@ -79,13 +76,17 @@ void json_hold(json *j, const judged *h)
     json_close(j, ']');
     json_text(j, "first_to_go", sw_word(SW_WORDS_GOES, o->first_to_go));
     json_number(j, "hold_limit_N", o->hold_limit_N);
-    limit_torques(j, h);
     json_open(j, "net_force_N", '[');
     json_number(j, NULL, o->net_x_N);
     json_number(j, NULL, o->net_y_N);
     json_number(j, NULL, o->net_z_N);
     json_close(j, ']');
     json_number(j, "net_moment_Nm", o->net_moment_Nm);
+    json_text(j, "operation", h->about.name);
+    json_text(j, "verdict", verdict_word[judged_verdict(h)]);
+    json_text(j, "sentence", sentence.text);
+    page_free(&sentence);
+    limit_torques(j, h);
     others(j, o);
     points_json(j, h);
 }

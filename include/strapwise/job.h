@@ -63,9 +63,10 @@ typedef struct {
 
 /** One corner of the part's outline, counterclockwise. */
 typedef struct {
-    int status;  /**< 0 or sw_status */
-    double x_mm; /**< along x */
-    double y_mm; /**< along y */
+    int status;        /**< 0 or sw_status */
+    uint64_t warnings; /**< SW_WARN_ bits: none */
+    double x_mm;       /**< along x */
+    double y_mm;       /**< along y */
 } sw_job_corner_out;
 
 /** One clamp, and what it does to the part. A double that does not apply is

@@ -226,9 +226,9 @@ int sw__take_word(sw__reader *r, int node, const char *key, int list,
     if (status)
         return status;
     const char *text = sw__text_of(r->tree, node);
-    *value = sw_word_value(list, text);
-    if (*value)
-        return SW_OK;
+    for (*value = 1; sw_word(list, *value); ++*value)
+        if (sw__same_key(sw_word(list, *value), text))
+            return SW_OK;
     char message[MESSAGE_ROOM];
     sw__line line = sw__line_start(message, sizeof message);
     sw__line_add(&line, key);

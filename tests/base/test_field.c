@@ -72,6 +72,11 @@ static const described all[] = {
     OUT(sw_hold_out, SW_STRUCT_HOLD_OUT),
     OUT(sw_hold_point_out, SW_STRUCT_HOLD_POINT_OUT),
     OUT(sw_hold_contact_out, SW_STRUCT_HOLD_CONTACT_OUT),
+    OUT(sw_job_out, SW_STRUCT_JOB_OUT),
+    OUT(sw_job_corner_out, SW_STRUCT_JOB_CORNER_OUT),
+    OUT(sw_job_clamp_out, SW_STRUCT_JOB_CLAMP_OUT),
+    OUT(sw_job_operation_out, SW_STRUCT_JOB_OPERATION_OUT),
+    HOW(sw_hold_map_in, SW_STRUCT_HOLD_MAP_IN),
 };
 
 enum { ALL = sizeof all / sizeof all[0], LARGEST = 2048 };

@@ -1,0 +1,144 @@
+#!/bin/sh
+# SPDX-License-Identifier: GPL-3.0-or-later
+#
+# The command: job files, what was understood of them, and whether the part
+# holds.
+
+. "$(dirname "$0")/common.sh"
+
+jobs=$(dirname "$0")/../jobs
+yoke=$jobs/yoke-plate.yaml
+hold_keys='margin required_margin margin_ceiling worst_point_mm first_to_go
+hold_limit_N net_force_N net_moment_Nm'
+
+# ---- check
+
+good check "$yoke"
+has 'yoke plate, 6061-T6: 240.0 mm (9.449 in) by 160.0 mm (6.299 in)' \
+    'at 220, 140 mm, friction 0.15' 'pushes +y, height 6.00 mm' \
+    'strap M10 at 15, 20 mm' 'its stud toward -x' \
+    '16 N·m (142 in-lbf) (set 16 N.m on small clicker)' \
+    'holding counts on the low end' 'away from the stud' \
+    'mill at 60 points' 'C1, C2, C3, C4; wanted margin 2' \
+    'assumed (usual range' 'C1, C2, C3, C4: nut factor 0.18 (0.15 .. 0.2)' \
+    'other defaults' 'not checked' 'qualified person'
+has_not 'seat slip' 'nan'
+good check "$yoke" --assumed
+has 'C1, C2, C3, C4: seat slip' 'skim, bolt holes: disc sides 32'
+good check "$yoke" --units us
+has '9.449 in (240.0 mm) by'
+good check "$yoke" --json
+parses 'part supports stops clamps operations assumed not_checked warnings'
+has '"torque_inlbf": 141.61' '"clamp_kind": "strap"' '"C1.nut_factor"' \
+    '"clamp_names"'
+good check "$jobs/encoder-ring.yaml"
+has '12 corners' 'through screw M6' 'marks on the part' 'turn at 42 points'
+what='check -'
+$STRAPWISE check - <"$yoke" >"$tmp/again" 2>"$tmp/err"
+$STRAPWISE check "$yoke" >"$tmp/out" 2>"$tmp/err"
+check cmp -s "$tmp/out" "$tmp/again"
+bad 2 'JOB: missing' check
+bad 2 'one job file' check "$yoke" "$yoke"
+bad 3 'No such file' check "$tmp/none.yaml"
+bad 3 'cannot read' check "$tmp"
+printf 'strapwise: 2\n' >"$tmp/two.yaml"
+bad 2 'two.yaml:1:12: strapwise: this library reads version 1' check \
+    "$tmp/two.yaml"
+printf 'strapwise: 2\n' >"$tmp/$(printf 'odd\033name').yaml"
+bad 2 'odd?name.yaml:1:12: ' check "$tmp/$(printf 'odd\033name').yaml"
+
+# ---- hold
+
+good hold "$yoke"
+has 'It holds: margin ' ' on the cut, 2 wanted' 'skim: It holds' \
+    'bolt holes: It holds' 'worst point' 'goes first' 'ceiling' \
+    'less friction' 'hold limit' 'on every nut, in proportion' \
+    'straps push it' 'The part is rigid' 'qualified person'
+has_not 'nan'
+case $(sed -n 1p "$tmp/out") in
+'It holds: margin '*) pass ;;
+*) fail "the verdict does not come first" ;;
+esac
+good hold "$yoke" --operation skim
+has_not 'bolt holes:'
+run hold "$yoke" --required-margin 20
+check test "$status" -eq 1
+has 'It does not hold as safely as wanted: margin ' '20 wanted; it slides'
+check test ! -s "$tmp/err"
+good hold "$yoke" --points --operation 'bolt holes'
+has 'point at margin goes first' 'P1 90, 50 mm'
+good hold "$yoke" --json
+parses "$hold_keys"
+has '"operation": ' '"verdict": "holds"' '"sentence": "It holds: margin ' \
+    '"hold_limit_torques"' '"points"' '"worst_name"' '"margin_friction_low"'
+if test -n "$python"; then
+    what='hold --json, its numbers'
+    if $python - "$tmp/out" <<'EOP' >"$tmp/said" 2>&1
+import json, sys
+d = json.load(open(sys.argv[1], encoding="utf-8"))
+assert len(d["operations"]) == 2
+assert d["margin"] == min(o["margin"] for o in d["operations"])
+for o in d["operations"]:
+    assert o["margin"] == min(p["margin"] for p in o["points"]), o["operation"]
+    assert o["margin"] <= o["margin_ceiling"] * (1 + 1e-6)
+    assert len(o["net_force_N"]) == 3 and len(o["worst_point_mm"]) == 3
+    for t in o["hold_limit_torques"]:
+        assert abs(t["torque_Nm"] - 16 * o["hold_scale"]) < 1e-6, t
+    assert abs(o["hold_limit_N"] - o["hold_scale"] * o["clamp_total_N"]) < 1e-3
+EOP
+    then pass; else fail "$(tail -n 1 "$tmp/said")"; fi
+fi
+bad 2 'no operation "skin"; there is skim, bolt holes' hold "$yoke" \
+    --operation skin
+bad 2 '--required-margin' hold "$yoke" --required-margin 2mm
+bad 2 'required' hold "$yoke" --required-margin 0.5
+bad 2 'JOB: missing' hold
+
+# ---- what does not hold
+
+spoil() # NAME SED-SCRIPT
+{
+    sed "$2" "$yoke" >"$tmp/$1.yaml"
+    run hold "$tmp/$1.yaml" --operation skim
+    check test "$status" -eq 1
+    check test ! -s "$tmp/err"
+}
+spoil rocks 's/place: \[220 mm, 140 mm\]/place: [120 mm, 80 mm]/'
+has 'It rocks before the cut: clamp C3 stands outside of the supports'
+spoil moves 's/supports: 0.15/supports: 0.05/'
+has 'the side pull of the straps moves it before the cut'
+cat >"$tmp/lifts.yaml" <<'EOF2'
+strapwise: 1
+part: {size: [200 mm, 150 mm], thickness: 10 mm, weight: 0 N}
+friction: {supports: 0.15}
+supports:
+  - place: [0 mm, 0 mm]
+  - place: [200 mm, 0 mm]
+  - place: [100 mm, 150 mm]
+clamps:
+  - {kind: force, place: [100 mm, 60 mm], height: 0 mm, force: 3 kN}
+operations:
+  - {cut: {kind: force, force z: 5 kN}, path: {points: [[100 mm, 20 mm]]}}
+EOF2
+run hold "$tmp/lifts.yaml"
+check test "$status" -eq 1
+has 'It does not hold: the cut moves it, margin 0.41' 'it lifts off S' \
+    'hold limit'
+has_not 'on every nut'
+
+# ---- the map
+
+good hold "$yoke" --operation skim --map "$tmp/skim.svg"
+what='hold --map'
+check grep -q '<svg ' "$tmp/skim.svg"
+check grep -q '>worst: ' "$tmp/skim.svg"
+check grep -q 'class="stop"' "$tmp/skim.svg"
+bad 2 '--replace' hold "$yoke" --map "$tmp/skim.svg"
+good hold "$yoke" --map "$tmp/skim.svg" --replace
+bad 2 'name a file' hold "$yoke" --map -
+
+good help hold
+has 'strapwise hold yoke-plate.yaml' '--required-margin' '--map'
+good help check
+
+finish
