@@ -40,8 +40,10 @@ int judged_has_limit_torque(const judged *h);
 int judged_point(const judged *h, int point, sw_hold_point_out *worst);
 
 /* job_notes.c: defaults of a job, and what is in no list */
-void say_job_assumed(page *p, const request *r, const sw_job *job);
-void json_job_assumed(json *j, const sw_job *job);
+/* those of one operation and of no other, or of all (-1) */
+void say_job_assumed(page *p, const request *r, const sw_job *job,
+                     int operation);
+void json_job_assumed(json *j, const sw_job *job, int operation);
 void say_job_not_checked(page *p, int hold);
 void json_job_not_checked(json *j, int hold);
 /* every field of a struct of the library */

@@ -80,8 +80,20 @@ static void say_key(page *p, const char *field)
     page_add(p, name + strlen("--"));
 }
 
+/* Whether a default is of another operation than the one asked for. */
+static int elsewhere(const sw_job *job, int operation, const sw_assumption *a)
+{
+    char whose[64];
+    const char *dot = strrchr(a->name, '.');
+    if (operation < 0 || !dot)
+        return 0;
+    copy_cut(whose, (size_t)(dot - a->name) + 1, a->name);
+    const int of = sw_job_find_operation(job, whose);
+    return of >= 0 && of != operation;
+}
+
 /* Whom a default is of: all that share it. */
-static void say_whose(page *p, const sw_job *job, int index)
+static void say_whose(page *p, const sw_job *job, int operation, int index)
 {
     const sw_assumption first = sw_job_assumed(job, index, NULL);
     int said = 0;
@@ -90,19 +102,20 @@ static void say_whose(page *p, const sw_job *job, int index)
         if (a.status)
             break;
         const char *dot = strrchr(a.name, '.');
-        if (!dot || !same_default(&first, &a))
+        if (!dot || !same_default(&first, &a) || elsewhere(job, operation, &a))
             continue;
         page_add(p, said++ ? ", " : "");
         page_add_n(p, a.name, (size_t)(dot - a.name));
     }
 }
 
-static void say_one(page *p, const request *r, const sw_job *job, int index)
+static void say_one(page *p, const request *r, const sw_job *job, int operation,
+                    int index)
 {
     const sw_assumption a = sw_job_assumed(job, index, NULL);
     page_add(p, "  ");
     const size_t start = p->length;
-    say_whose(p, job, index);
+    say_whose(p, job, operation, index);
     page_add(p, ": ");
     say_key(p, field_of(&a));
     page_add(p, " ");
@@ -115,17 +128,18 @@ static void say_one(page *p, const request *r, const sw_job *job, int index)
     page_add(p, "\n");
 }
 
-void say_job_assumed(page *p, const request *r, const sw_job *job)
+void say_job_assumed(page *p, const request *r, const sw_job *job,
+                     int operation)
 {
     int lines = 0, left = 0;
     for (int i = 0;; i++) {
         const sw_assumption a = sw_job_assumed(job, i, NULL);
         if (a.status)
             break;
-        int before = 0;
+        int before = elsewhere(job, operation, &a);
         for (int k = 0; k < i && !before; k++) {
             const sw_assumption b = sw_job_assumed(job, k, NULL);
-            before = same_default(&a, &b);
+            before = same_default(&a, &b) && !elsewhere(job, operation, &b);
         }
         if (before)
             continue;
@@ -135,7 +149,7 @@ void say_job_assumed(page *p, const request *r, const sw_job *job)
         }
         if (lines++ == 0)
             page_add(p, "\nassumed (usual range; give it to replace it)\n");
-        say_one(p, r, job, i);
+        say_one(p, r, job, operation, i);
     }
     if (left) {
         page_add(p, lines ? "  " : "\nassumed\n  ");
@@ -145,14 +159,15 @@ void say_job_assumed(page *p, const request *r, const sw_job *job)
     }
 }
 
-void json_job_assumed(json *j, const sw_job *job)
+void json_job_assumed(json *j, const sw_job *job, int operation)
 {
     json_open(j, "assumed", '[');
     for (int i = 0;; i++) {
         const sw_assumption a = sw_job_assumed(job, i, NULL);
         if (a.status)
             break;
-        json_assumed_one(j, &a);
+        if (!elsewhere(job, operation, &a))
+            json_assumed_one(j, &a);
     }
     json_close(j, ']');
 }

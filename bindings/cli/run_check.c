@@ -218,7 +218,7 @@ static void whole_text(request *r, page *p, const sw_job *job,
     for (int i = 0; i < (int)a.operations; i++)
         say_operation(p, r->us, job, i);
     say_warnings(p, r->warnings);
-    say_job_assumed(p, r, job);
+    say_job_assumed(p, r, job, -1);
     say_job_not_checked(p, 0);
     say_caution(p);
 }
@@ -290,7 +290,7 @@ static void whole_json(request *r, page *p, const sw_job *job,
         json_close(&j, '}');
     }
     json_close(&j, ']');
-    json_job_assumed(&j, job);
+    json_job_assumed(&j, job, -1);
     json_job_not_checked(&j, 0);
     json_warnings(&j, "warnings", r->warnings);
     json_end(&j);

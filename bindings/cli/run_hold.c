@@ -164,7 +164,7 @@ static void whole_text(request *r, page *p, const judgement *g)
     for (int i = 0; i < g->count; i++)
         say_hold(p, r, &g->of[i], g->count == 1);
     say_warnings(p, r->warnings);
-    say_job_assumed(p, r, worst->job);
+    say_job_assumed(p, r, worst->job, r->operation ? worst->operation : -1);
     say_job_not_checked(p, 1);
     say_caution(p);
 }
@@ -180,7 +180,7 @@ static void whole_json(request *r, page *p, const judgement *g)
         json_close(&j, '}');
     }
     json_close(&j, ']');
-    json_job_assumed(&j, g->of[0].job);
+    json_job_assumed(&j, g->of[0].job, r->operation ? g->of[0].operation : -1);
     json_job_not_checked(&j, 1);
     json_warnings(&j, "warnings", r->warnings);
     json_end(&j);

@@ -57,23 +57,27 @@ static int outside_supports(const sw_fixture *f, double x, double y)
     return n < 2;
 }
 
-/* "clamp C2 stands outside its supports" */
+/* "clamps C2 and C3 stand outside of the supports" */
 static int say_outside(page *p, const judged *h)
 {
-    int said = 0;
+    char name[64][32];
+    int n = 0;
     sw_clamp_in c;
-    for (int i = 0; !sw_fixture_clamp(h->fixture, i, &c, NULL); i++) {
-        if (!outside_supports(h->fixture, c.x_mm, c.y_mm))
-            continue;
-        page_add(p, said++ ? " and " : "clamp ");
-        page_add(p, c.name);
+    for (int i = 0; !sw_fixture_clamp(h->fixture, i, &c, NULL); i++)
+        if (n < 64 && outside_supports(h->fixture, c.x_mm, c.y_mm))
+            copy_cut(name[n++], sizeof name[0], c.name);
+    for (int i = 0; i < n; i++) {
+        page_add(p, i == 0       ? n > 1 ? "clamps " : "clamp "
+                    : i == n - 1 ? " and "
+                                 : ", ");
+        page_add(p, name[i]);
     }
-    if (said)
-        page_add(p, said > 1 ? " stand outside of the supports: put supports "
-                               "under them, or move them in"
-                             : " stands outside of the supports: put a support "
-                               "under it, or move it in");
-    return said;
+    if (n)
+        page_add(p, n > 1 ? " stand outside of the supports: put supports "
+                            "under them, or move them in"
+                          : " stands outside of the supports: put a support "
+                            "under it, or move it in");
+    return n;
 }
 
 static void say_no_rest(page *p, const judged *h)

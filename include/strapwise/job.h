@@ -67,6 +67,7 @@ typedef struct {
     uint64_t warnings; /**< SW_WARN_ bits: none */
     double x_mm;       /**< along x */
     double y_mm;       /**< along y */
+    double edge_mm;    /**< length of the edge to the next corner */
 } sw_job_corner_out;
 
 /** One clamp, and what it does to the part. A double that does not apply is

@@ -39,6 +39,9 @@ sw_job_corner_out sw_job_corner(const sw_job *job, int index, sw_error *err)
     }
     out.x_mm = job->outline.x[index];
     out.y_mm = job->outline.y[index];
+    const int next = (index + 1) % job->outline.corners;
+    out.edge_mm =
+        hypot(job->outline.x[next] - out.x_mm, job->outline.y[next] - out.y_mm);
     return out;
 }
 

@@ -34,6 +34,7 @@ const sw_field sw__job_out_fields[] = {
 const sw_field sw__job_corner_out_fields[] = {
     SW__OUT(x_mm, "mm"),
     SW__OUT(y_mm, "mm"),
+    SW__OUT(edge_mm, "mm"),
     SW__END,
 };
 #undef SW__S

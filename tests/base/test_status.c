@@ -206,6 +206,21 @@ static uint64_t provoke_spread_warning(uint64_t bit)
     }
 }
 
+static uint64_t job_warnings(void)
+{
+    static const char text[] =
+        "strapwise: 1\n"
+        "part: {size: [90 mm, 60 mm], thickness: 9 mm, weight: 2 N}\n"
+        "supports: [{place: [45 mm, 30 mm], friction: 0.61}]\n"
+        "clamps: [{kind: force, place: [45 mm, 30 mm], force: 1 kN}]\n"
+        "operations: [{cut: {kind: force, force x: 1 N}, path: {points: [[45 "
+        "mm, 30 mm]]}}]\n";
+    sw_job *job = sw_job_read(text, strlen(text), NULL, NULL);
+    const uint64_t warnings = sw_job_about(job, NULL).warnings;
+    sw_job_free(job);
+    return warnings;
+}
+
 static uint64_t provoke_warning(uint64_t bit)
 {
     if ((bit >= SW_WARN_HIGH_OVER_PROOF && bit <= SW_WARN_TRIALS_FAILED) ||
@@ -300,6 +315,8 @@ static uint64_t provoke_warning(uint64_t bit)
         s.nose = SW_NOSE_BALL;
         s.nose_radius_mm = 10;
         break;
+    case SW_WARN_FRICTION_HIGH:
+        return job_warnings();
     case SW_WARN_PAIRS_ALIKE: /* one after the other, the same K */
         return calibration(1, 1, 0, "M12 alike");
     case SW_WARN_FEW_PAIRS:

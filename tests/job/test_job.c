@@ -25,7 +25,7 @@ START_TEST(part)
     ck_assert(a.centre_x_mm == 100 && a.centre_y_mm == 75 &&
               a.centre_z_mm == 5);
     const sw_job_corner_out c = sw_job_corner(j, 2, NULL);
-    ck_assert(c.x_mm == 200 && c.y_mm == 150);
+    ck_assert(c.x_mm == 200 && c.y_mm == 150 && c.edge_mm == 200);
     sw_job_free(j);
 }
 END_TEST

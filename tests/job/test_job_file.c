@@ -131,7 +131,7 @@ START_TEST(beyond)
     refuse("a: \"x\\n\"\n", SW_ERR_SYNTAX,
            "1:4: there is a control or invisible character in this text");
     refuse("a: \"x\\q\"\n", SW_ERR_SYNTAX,
-           "1:4: unknown \\ in a text in double quotes; use single ones");
+           "1:6: unknown \\ in a text in double quotes; use single ones");
     refuse("a: @x\n", SW_ERR_SYNTAX,
            "1:4: a value cannot begin with this character; put it in quotes");
     refuse("%TAG ! x:\n---\na: 1\n", SW_ERR_SYNTAX,
