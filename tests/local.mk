@@ -205,11 +205,12 @@ libfailing_la_SOURCES = \
 nodist_libfailing_la_SOURCES = $(nodist_libstrapwise_la_SOURCES)
 libfailing_la_CPPFLAGS = $(libstrapwise_la_CPPFLAGS) $(YAML_CFLAGS) \
 	-Dmalloc=failing_malloc -Dcalloc=failing_calloc \
-	-Drealloc=failing_realloc
+	-Drealloc=failing_realloc -Dpthread_create=failing_pthread_create \
+	-Dglp_simplex=failing_glp_simplex
 libfailing_la_LIBADD = $(GSL_LIBS) $(GLPK_LIBS) $(YAML_LIBS)
 tests_base_test_memory_SOURCES = tests/base/test_memory.c
 tests_base_test_memory_CPPFLAGS = $(TEST_CPPFLAGS)
-tests_base_test_memory_LDADD = libfailing.la $(CHECK_LIBS)
+tests_base_test_memory_LDADD = libfailing.la $(GLPK_LIBS) $(CHECK_LIBS)
 
 # Not exported, so compiled into their tests.
 tests_base_test_root_SOURCES = tests/base/test_root.c lib/base/root.c

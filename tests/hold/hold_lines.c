@@ -7,7 +7,7 @@
  *   time        also say how long the call took
  *   solve       answers, then begins anew
  *
- * Answers: "total NAME=VALUE ..." with every number and word, "point ..." for
+ * Answers: "total NAME=VALUE ..." with every number and word (a_b for "a b"), "point ..." for
  * each load, "time SECONDS", "bad MESSAGE" where it is refused, and "end".
  */
 #include "fixture_lines.h"
@@ -35,7 +35,12 @@ static void print_all(const char *what, const void *out, int structure)
             printf(" %s=%s", f->name, number == SW_UNSET ? "none" : text);
         } else if (f->type == SW_FIELD_WORD) {
             memcpy(&word, at, sizeof word);
-            printf(" %s=%s", f->name, word ? sw_word(f->words, word) : "none");
+            snprintf(text, sizeof text, "%s",
+                     word ? sw_word(f->words, word) : "none");
+            for (char *c = text; *c; c++)
+                if (*c == ' ')
+                    *c = '_';
+            printf(" %s=%s", f->name, text);
         }
     }
     putchar('\n');
