@@ -297,7 +297,8 @@ EXTRA_PROGRAMS += tests/bench/trials
 CLEANFILES += tests/bench/trials$(EXEEXT)
 tests_bench_trials_SOURCES = tests/bench/trials.c
 tests_bench_trials_LDADD = libstrapwise.la
-bench: strapwise$(EXEEXT) tests/bench/trials$(EXEEXT)
+bench: strapwise$(EXEEXT) tests/bench/trials$(EXEEXT) \
+		tests/hold/hold_lines$(EXEEXT)
 	srcdir='$(abs_top_srcdir)' builddir='$(abs_top_builddir)' \
 	  PYTHON='$(PYTHON)' $(SHELL) $(top_srcdir)/tests/bench/run.sh
 .PHONY: bench
