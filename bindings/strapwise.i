@@ -20,7 +20,7 @@
 %module strapwise
 
 %{
-#include <strapwise.h>
+#include <strapwise-fixture.h>
 
 #include <math.h>
 #include <stdio.h>
@@ -95,6 +95,19 @@
 %rename(SqueezeIn) sw_squeeze_in;
 %rename(SqueezeOut) sw_squeeze_out;
 
+/* a part on its fixture */
+%rename(Fixture) sw_fixture;
+%rename(Hold) sw_hold;
+%rename(HoldOut) sw_hold_out;
+%rename(HoldPointOut) sw_hold_point_out;
+%rename(HoldContactOut) sw_hold_contact_out;
+%rename(_SupportIn) sw_support_in;
+%rename(_ClampIn) sw_clamp_in;
+%rename(_StopIn) sw_stop_in;
+%rename(_LoadIn) sw_load_in;
+%rename(_WeightIn) sw_weight_in;
+%rename(_HoldIn) sw_hold_in;
+
 /* Members are named without their struct: SWIG reads an unnamed struct before
  * it knows what the typedef calls it, and STRUCT::MEMBER would match nothing. */
 
@@ -148,6 +161,11 @@
 %ignore sw_pairs_at;
 %ignore sw_drawing_free;
 %ignore sw_drawing_svg;
+%rename("$ignore", regextarget = 1) "^sw_fixture_.*";
+%rename("$ignore", regextarget = 1)
+    "^sw_(support|clamp|stop|load|weight)_(defaults|resolve|assumed)$";
+%rename("$ignore", regextarget = 1)
+    "^sw_hold_(defaults|resolve|new|free|total|point|contact)$";
 /* one number, returned as such */
 %ignore sw_quantity_out;
 /* sw_field_at() is enough */
@@ -376,6 +394,8 @@ static int sw_take_word(const char *word, int list, int *value,
 %enddef
 
 %word_field(basis, SW_WORDS_BASIS)
+%word_field(depth, SW_WORDS_DEPTH)
+%word_field(needed, SW_WORDS_NEEDED)
 %word_field(foot, SW_WORDS_FOOT)
 %word_field(form, SW_WORDS_FORM)
 %word_field(heel, SW_WORDS_HEEL)
@@ -470,6 +490,12 @@ static int sw_take_word(const char *word, int list, int *value,
 %input_struct(sw_engage_in, EngageIn, sw_engage_defaults)
 %input_struct(sw_strap_in, StrapIn, sw_strap_defaults)
 %input_struct(sw_strip_in, StripIn, sw_strip_defaults)
+%input_struct(sw_support_in, _SupportIn, sw_support_defaults)
+%input_struct(sw_clamp_in, _ClampIn, sw_clamp_defaults)
+%input_struct(sw_stop_in, _StopIn, sw_stop_defaults)
+%input_struct(sw_load_in, _LoadIn, sw_load_defaults)
+%input_struct(sw_weight_in, _WeightIn, sw_weight_defaults)
+%input_struct(sw_hold_in, _HoldIn, sw_hold_defaults)
 %input_struct(sw_tool_in, ToolIn, sw_tool_defaults)
 %input_struct(sw_torque_in, TorqueIn, sw_torque_defaults)
 %input_struct(sw_screw_in, ScrewIn, sw_screw_defaults)
@@ -516,6 +542,70 @@ typedef struct sw_pairs {
     sw_pair_out at_index(const sw_calibrate_in *q, int index, sw_error *err)
     {
         return sw_pairs_at(q, $self, index, err);
+    }
+}
+
+%rename(_add_support) sw_fixture::put_support;
+%rename(_add_clamp) sw_fixture::put_clamp;
+%rename(_add_stop) sw_fixture::put_stop;
+%rename(_add_load) sw_fixture::put_load;
+%rename(_set_weight) sw_fixture::put_weight;
+%rename(_count) sw_fixture::count_of;
+typedef struct sw_fixture {
+} sw_fixture;
+%extend sw_fixture {
+    sw_fixture(sw_error *err) { return sw_fixture_new(err); }
+    ~sw_fixture() { sw_fixture_free($self); }
+    void put_support(const sw_support_in *q, sw_error *err)
+    {
+        if (sw_fixture_add_support($self, q, err))
+            return; /* raised by what err holds */
+    }
+    void put_clamp(const sw_clamp_in *q, sw_error *err)
+    {
+        if (sw_fixture_add_clamp($self, q, err))
+            return;
+    }
+    void put_stop(const sw_stop_in *q, sw_error *err)
+    {
+        if (sw_fixture_add_stop($self, q, err))
+            return;
+    }
+    void put_load(const sw_load_in *q, sw_error *err)
+    {
+        if (sw_fixture_add_load($self, q, err))
+            return;
+    }
+    void put_weight(const sw_weight_in *q, sw_error *err)
+    {
+        if (sw_fixture_set_weight($self, q, err))
+            return;
+    }
+    int count_of(int part) { return sw_fixture_count($self, part); }
+}
+
+%feature("compactdefaultargs") sw_hold::sw_hold;
+%rename(_total) sw_hold::total_of;
+%rename(_point) sw_hold::point_of;
+%rename(_contact) sw_hold::contact_of;
+typedef struct sw_hold {
+} sw_hold;
+%extend sw_hold {
+    sw_hold(const sw_fixture *fixture, const sw_hold_in *q,
+            sw_progress progress, void *with, sw_error *err)
+    {
+        return sw_hold_new(fixture, q, progress, with, err);
+    }
+    ~sw_hold() { sw_hold_free($self); }
+    sw_hold_out total_of(sw_error *err) { return sw_hold_total($self, err); }
+    sw_hold_point_out point_of(int load, sw_error *err)
+    {
+        return sw_hold_point($self, load, err);
+    }
+    sw_hold_contact_out contact_of(int load, int part, int index,
+                                   sw_error *err)
+    {
+        return sw_hold_contact($self, load, part, index, err);
     }
 }
 
@@ -578,6 +668,8 @@ typedef struct sw_drawing {
 %include <strapwise/disc.h>
 %include <strapwise/chuck.h>
 %include <strapwise/squeeze.h>
+%include <strapwise/fixture.h>
+%include <strapwise/hold.h>
 
 %inline %{
 sw_drawing *draw_strap(const sw_strap_in *q, double width_px, double text_px,

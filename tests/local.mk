@@ -211,11 +211,12 @@ libfailing_la_SOURCES = \
 nodist_libfailing_la_SOURCES = $(nodist_libstrapwise_la_SOURCES)
 libfailing_la_CPPFLAGS = $(libstrapwise_la_CPPFLAGS) $(YAML_CFLAGS) \
 	-Dmalloc=failing_malloc -Dcalloc=failing_calloc \
-	-Drealloc=failing_realloc
+	-Drealloc=failing_realloc -Dpthread_create=failing_pthread_create \
+	-Dglp_simplex=failing_glp_simplex
 libfailing_la_LIBADD = $(GSL_LIBS) $(GLPK_LIBS) $(YAML_LIBS)
 tests_base_test_memory_SOURCES = tests/base/test_memory.c
 tests_base_test_memory_CPPFLAGS = $(TEST_CPPFLAGS)
-tests_base_test_memory_LDADD = libfailing.la $(CHECK_LIBS)
+tests_base_test_memory_LDADD = libfailing.la $(GLPK_LIBS) $(CHECK_LIBS)
 
 tests_job_test_job_file_SOURCES = tests/job/jobs.h tests/job/test_job_file.c
 tests_job_test_job_file_CPPFLAGS = $(TEST_CPPFLAGS)
@@ -316,7 +317,8 @@ EXTRA_PROGRAMS += tests/bench/trials
 CLEANFILES += tests/bench/trials$(EXEEXT)
 tests_bench_trials_SOURCES = tests/bench/trials.c
 tests_bench_trials_LDADD = libstrapwise.la
-bench: strapwise$(EXEEXT) tests/bench/trials$(EXEEXT)
+bench: strapwise$(EXEEXT) tests/bench/trials$(EXEEXT) \
+		tests/hold/hold_lines$(EXEEXT)
 	srcdir='$(abs_top_srcdir)' builddir='$(abs_top_builddir)' \
 	  PYTHON='$(PYTHON)' $(SHELL) $(top_srcdir)/tests/bench/run.sh
 .PHONY: bench

@@ -200,7 +200,10 @@ for _cls, _structure in (
         (PadIn, _STRUCT_PAD_IN),
         (DiscIn, _STRUCT_DISC_IN),
         (ChuckIn, _STRUCT_CHUCK_IN),
-        (SqueezeIn, _STRUCT_SQUEEZE_IN)):
+        (SqueezeIn, _STRUCT_SQUEEZE_IN),
+        (_SupportIn, _STRUCT_SUPPORT_IN), (_ClampIn, _STRUCT_CLAMP_IN),
+        (_StopIn, _STRUCT_STOP_IN), (_LoadIn, _STRUCT_LOAD_IN),
+        (_WeightIn, _STRUCT_WEIGHT_IN), (_HoldIn, _STRUCT_HOLD_IN)):
     _dress(_cls, _Question, _structure)
 for _cls, _structure in (
         (ThreadOut, _STRUCT_THREAD_OUT), (GradeOut, _STRUCT_GRADE_OUT),
@@ -230,7 +233,9 @@ for _cls, _structure in (
         (PadOut, _STRUCT_PAD_OUT),
         (DiscOut, _STRUCT_DISC_OUT),
         (ChuckOut, _STRUCT_CHUCK_OUT),
-        (SqueezeOut, _STRUCT_SQUEEZE_OUT)):
+        (SqueezeOut, _STRUCT_SQUEEZE_OUT),
+        (HoldOut, _STRUCT_HOLD_OUT), (HoldPointOut, _STRUCT_HOLD_POINT_OUT),
+        (HoldContactOut, _STRUCT_HOLD_CONTACT_OUT)):
     _dress(_cls, _Answer, _structure)
 del _cls, _structure
 
@@ -269,6 +274,85 @@ def _pairs_class():
 
 _pairs_class()
 del _pairs_class
+def _fixture_class():
+    """Fixture and Hold take fields by name and answer with objects."""
+    def adds(cls, add, what):
+        def method(self, **fields):
+            add(self, cls(**fields))
+        method.__doc__ = what + " Fields by name:\n\n" + "\n".join(
+            "%s  %s" % (name, vars(cls)[name].__doc__) for name in cls._field_of)
+        return method
+
+    for name, cls, what in (
+            ("add_support", _SupportIn, "Adds a point that carries the part."),
+            ("add_clamp", _ClampIn, "Adds what one clamp does to the part."),
+            ("add_stop", _StopIn, "Adds a point that it is pushed against."),
+            ("add_load", _LoadIn, "Adds the cut at one point of its path."),
+            ("set_weight", _WeightIn, "Gives the part its weight.")):
+        method = adds(cls, getattr(Fixture, "_" + name), what)
+        method.__name__ = name
+        setattr(Fixture, name, method)
+
+    def count(self, part):
+        """How many there are of a kind: 'support', 'clamp', 'stop', 'load'."""
+        number = word_value(WORDS_PART, part)
+        if not number:
+            raise Error("part: %r is none of support, clamp, stop, load" % (part,))
+        return self._count(number)
+
+    def hold(self, progress=None, **fields):
+        """Looks at every load: a Hold. Of what may be asked, by name:
+
+        %s
+        progress is called now and then with what is done, 0 .. 1; when it
+        returns something true the run ends with Error 'stopped'."""
+        q = _HoldIn(**fields)
+        h = Hold(self, q, progress)
+        h._about = q, tuple(self._count(n) for n in range(1, 5))
+        return h
+
+    hold.__doc__ %= "\n        ".join(
+        "%s  %s" % (name, vars(_HoldIn)[name].__doc__)
+        for name in _HoldIn._field_of)
+
+    def total(self):
+        """The part under its worst load: a HoldOut."""
+        return self._total()
+
+    def point(self, load):
+        """The part under one load, by its index from 0: a HoldPointOut."""
+        return self._point(load)
+
+    def points(self):
+        """The part under every load: a list of HoldPointOut."""
+        return [self._point(i) for i in range(self._about[1][3])]
+
+    def contact(self, part, index, load=-1):
+        """One contact under one load (-1: the worst): a HoldContactOut; part is
+        'support', 'clamp' or 'stop'."""
+        return self._contact(load, word_value(WORDS_PART, part), index)
+
+    def contacts(self, load=-1):
+        """All contacts under one load (-1: the worst): a dict of lists of
+        HoldContactOut by 'support', 'clamp' and 'stop'."""
+        return {word(WORDS_PART, n + 1): [
+            self._contact(load, n + 1, i) for i in range(self._about[1][n])]
+                for n in range(3)}
+
+    def assumed_(self):
+        """What the library filled in about the question: a list as that of
+        assumed()."""
+        return [_assumption(a) for a in _until_end(_hold_assumed, self._about[0])]
+
+    assumed_.__name__ = "assumed"
+    for method in (count, hold):
+        setattr(Fixture, method.__name__, method)
+    for method in (total, point, points, contact, contacts, assumed_):
+        setattr(Hold, method.__name__, method)
+
+
+_fixture_class()
+del _fixture_class
 Drawing.svg.__doc__ = "The text of an SVG file."
 Drawing._repr_svg_ = Drawing.svg
 
@@ -411,6 +495,11 @@ def nut_names():
 def not_checked():
     """Sentences on what strap() does not check."""
     return _until_none(_strap_not_checked)
+
+
+def hold_not_checked():
+    """Sentences on what Fixture.hold() does not look at."""
+    return _until_none(_hold_not_checked)
 
 
 def calibrate_not_checked():

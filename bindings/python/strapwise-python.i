@@ -133,6 +133,8 @@ static int sw_tell_progress(double done, void *with)
 %private(_calibrate_assumed, sw_calibrate_assumed)
 %private(_calibrate_not_checked, sw_calibrate_not_checked)
 %private(_chart_assumed, sw_chart_assumed)
+%private(_hold_assumed, sw_hold_assumed)
+%private(_hold_not_checked, sw_hold_not_checked)
 %private(_grade_name, sw_grade_name)
 %private(_lubrication_name, sw_lubrication_name)
 %private(_material_name, sw_material_name)
@@ -529,6 +531,30 @@ Returns a TurnOut (deg, N, mm).";
 "What stands at both ends of a strap's stud, for weakest(). Nothing is required.";
 %feature("docstring") sw_strip_in "Question to strip(). Required: thread.";
 %feature("docstring") sw_strip_out "Answer of strip().";
+%feature("docstring") sw_hold_out
+"Answer of Hold.total(): the part under its worst load.";
+%feature("docstring") sw_hold_point_out
+"Answer of Hold.point(): the part under one load of its path.";
+%feature("docstring") sw_hold_contact_out
+"Answer of Hold.contact(): one contact under one load.";
+%feature("docstring") sw_fixture
+"A part on its fixture: supports that carry it, clamps that press it, stops that
+it is pushed against, its weight, and the loads of the cut. x and y in the
+table's plane, z up; every force is the one on the part.
+
+>>> f = Fixture()
+>>> for x, y in ((0, 0), (200, 0), (200, 120), (0, 120)):
+...     f.add_support(x_mm=x, y_mm=y, friction=0.15)
+>>> f.add_clamp(x_mm=100, y_mm=60, z_mm=30, force_N=4000)
+>>> f.set_weight(weight_N=50, x_mm=100, y_mm=60, z_mm=15)
+>>> f.add_load(x_mm=100, y_mm=60, z_mm=50, force_y_N=500)
+>>> h = f.hold(required_margin=2)
+>>> round(h.total().margin, 4), h.total().word('first_to_go')
+(1.215, 'slide')
+>>> round(h.total().hold_limit_N)
+6617";
+%feature("docstring") sw_hold
+"Whether the part of a Fixture stays put; made by Fixture.hold().";
 %feature("docstring") sw_torque_in
 "Question to torque(). Required: thread and one of preload_N, torque_Nm and use.";
 %feature("docstring") sw_torque_out "Answer of torque().";

@@ -97,22 +97,22 @@ typedef struct {
                                    all are in the plane of the supports */
     double margin_friction_low;  /**< with less friction everywhere */
     double margin_friction_high; /**< with more friction everywhere */
-    double rest_margin;   /**< factor on the straps' side pulls before the cut;
-                             below 1 they move the part */
-    double worst_load;    /**< its index, 0 .. */
-    char worst_name[32];  /**< its name */
-    double worst_x_mm;    /**< its tool point */
-    double worst_y_mm;    /**< its tool point */
-    double worst_z_mm;    /**< its tool point */
-    double centre_x_mm;   /**< about which the part turns as it slides */
-    double centre_y_mm;   /**< about which the part turns as it slides */
-    double loads;         /**< how many were looked at */
-    int corners;          /**< sw_corners */
-    double clamp_total_N; /**< of all clamps, as given */
-    double hold_limit_N;  /**< the same where the required margin is just
+    double
+        rest_margin; /**< factor on the straps' side pulls before the cut; below 1 they move the part; does not apply where there are none */
+    double worst_load;      /**< its index, 0 .. */
+    char worst_name[32];    /**< its name */
+    double worst_x_mm;      /**< its tool point */
+    double worst_y_mm;      /**< its tool point */
+    double worst_z_mm;      /**< its tool point */
+    double centre_x_mm;     /**< about which the part turns as it slides */
+    double centre_y_mm;     /**< about which the part turns as it slides */
+    double loads;           /**< how many were looked at */
+    int corners;            /**< sw_corners */
+    double clamp_total_N;   /**< of all clamps, as given */
+    double hold_limit_N;    /**< the same where the required margin is just
                                reached: all clamps and their side pulls scaled
                                alike */
-    double hold_scale;    /**< hold_limit_N over clamp_total_N */
+    double hold_scale;      /**< hold_limit_N over clamp_total_N */
     double hold_scale_high; /**< more than this times the clamping and the part
                                  is held less again; does not apply where there
                                  is no such end */

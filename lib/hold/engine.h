@@ -8,8 +8,9 @@
 #include <strapwise/hold.h>
 
 /* Which statics: normals on springs; the same with stops that keep nothing
- * from tipping; normals free. */
-enum { SW__JOINT, SW__FLAT, SW__FREE, SW__KINDS };
+ * from tipping; normals free; the same with polygons outside of the discs, so
+ * that it is no less even where they are not made round. */
+enum { SW__JOINT, SW__FLAT, SW__FREE, SW__OUTSIDE, SW__KINDS };
 
 /* The part before the cut, at one corner of the straps' side pulls. */
 typedef struct {

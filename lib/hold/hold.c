@@ -78,7 +78,7 @@ static int rest_state(sw__engine *e, sw__corner *corner, double *factor,
     sw__rested r;
     sw__held held;
     *corner = (sw__corner){{0, 0}};
-    *factor = e->top;
+    *factor = SW_UNSET;
     *support = 0;
     if (!is_pressed(e->rig))
         return SW_REST_LOOSE;
@@ -86,10 +86,8 @@ static int rest_state(sw__engine *e, sw__corner *corner, double *factor,
     sw__rig_straps(e->rig, corner, NULL, 0, w);
     for (int i = 0; i < 6; i++)
         w[i] += e->rig->weight[i];
-    if (!sw__bed(e->rig, w, r.N)) {
-        *factor = 0;
+    if (!sw__bed(e->rig, w, r.N))
         return SW_REST_ROCKS;
-    }
     if (sw__rig_pulled(e->rig)) {
         sw__held_worst(e, -1, 1, 1, corner, &held);
         *factor = held.value;
@@ -210,6 +208,8 @@ static int look_beside(sw__guard *g, sw__job *job)
 {
     struct sw_hold *h = job->h;
     const sw__rig *rig = &h->rig;
+    const double close =
+        fmax(NEAR * h->verdict[h->worst].margin, among(h, CLOSE));
     int high = 0;
     for (int i = 0; i < rig->posts; i++)
         high |= rig->post[i].z != 0;
@@ -222,12 +222,14 @@ static int look_beside(sw__guard *g, sw__job *job)
         if (sw__guard_tell(g, 0.4 + 0.3 * i / rig->loads))
             return SW_ERR_STOPPED;
         sw__rest_at(&job->main, &v->corner, &r);
-        sw__held_under(&job->main, SW__FREE, &r, rig->cut[i], 1, &held);
+        const int round = rig->loads <= ROUND_UP_TO || v->margin <= close;
+        sw__held_under(&job->main, round ? SW__FREE : SW__OUTSIDE, &r,
+                       rig->cut[i], round, &held);
         v->ceiling = held.value;
         if (v->ceiling < v->margin && v->ceiling > v->margin * (1 - 1e-6))
             v->ceiling = v->margin; /* the same, but for rounding */
         if (high) {
-            sw__held_under(&job->main, SW__FLAT, &r, rig->cut[i], 1, &held);
+            sw__held_under(&job->main, SW__FLAT, &r, rig->cut[i], round, &held);
             v->idle = held.value;
         }
     }
@@ -277,6 +279,41 @@ static void nothing_held(struct sw_hold *h)
         h->friction_low = h->friction_high = 0;
 }
 
+/* The lowest margin of the rig on trial. Polygons first, which are at most half
+ * a per cent low where no side pull is near the friction; then round discs for
+ * those that may be the lowest. */
+static double lowest_of(sw__job *job, int *load, sw__corner *corner)
+{
+    sw__engine *e = &job->trial;
+    const sw__rig *rig = e->rig;
+    const int n = rig->loads, few = n <= ROUND_UP_TO;
+    sw__corner at = *corner;
+    sw__held held;
+    double least = e->top, rough = e->top;
+    for (int i = 0; i < n; i++) {
+        if (job->h->rest == SW_REST_STAYS)
+            at = job->h->verdict[i].corner;
+        sw__held_worst(e, i, few && rig->ranges <= 6, few, &at, &held);
+        job->rough[i] = held.value;
+        job->at[i] = at;
+        rough = fmin(rough, held.value);
+    }
+    for (int i = 0; i < n; i++) {
+        if (job->rough[i] > rough * NEAR)
+            continue;
+        at = job->at[i];
+        held.value = job->rough[i];
+        if (!few)
+            sw__held_worst(e, i, 1, 1, &at, &held);
+        if (held.value < least * (1 - 1e-12)) {
+            least = held.value;
+            *load = i;
+            *corner = at;
+        }
+    }
+    return least;
+}
+
 double sw__hold_try(sw__job *job, const double *factor, int *load,
                     sw__corner *corner)
 {
@@ -295,25 +332,12 @@ double sw__hold_try(sw__job *job, const double *factor, int *load,
             rig->range[r][i] *= factor[rig->of[r]];
     sw__engine *e = &job->trial;
     sw__engine_renew(e);
-    double f, least = e->top;
+    double f;
     int support;
     *load = job->h->worst;
     if (rest_state(e, corner, &f, &support) != SW_REST_STAYS)
         return 0;
-    sw__corner at = *corner;
-    for (int i = 0; i < rig->loads; i++) {
-        sw__held held;
-        if (i == 0 || job->h->rest == SW_REST_STAYS)
-            at = job->h->verdict[i].corner;
-        sw__held_worst(e, i, rig->ranges <= 6 && rig->loads <= 64, 1, &at,
-                       &held);
-        if (held.value < least * (1 - 1e-12)) {
-            least = held.value;
-            *load = i;
-            *corner = at;
-        }
-    }
-    return least;
+    return lowest_of(job, load, corner);
 }
 
 int sw__hold_work(sw__guard *g, void *with)

@@ -39,7 +39,9 @@ typedef struct {
     struct sw_hold *h;
     sw__engine main, less, more, trial;
     sw__rig tried;
-    sw__ray *ray[2 * 16]; /* of the least total's blocks */
+    sw__ray *ray[16]; /* of the least total's blocks */
+    double *rough;    /* by load: margins of a trial, and where they are */
+    sw__corner *at;
 } sw__job;
 
 /* Parts of the work, inside of sw__guarded(); each 0 or sw_status. */

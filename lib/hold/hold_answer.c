@@ -118,10 +118,19 @@ static int answer(sw_hold *h, sw_progress progress, void *with, sw_error *err)
         if (!job->ray[i])
             status = sw__fail_memory(err);
     }
+    const size_t n = (size_t)h->rig.loads;
+    if (!status) {
+        job->rough = malloc(n * sizeof *job->rough);
+        job->at = malloc(n * sizeof *job->at);
+        if (!job->rough || !job->at)
+            status = sw__fail_memory(err);
+    }
     if (!status)
         status = sw__guarded(sw__hold_work, job, progress, with, err);
     for (size_t i = 0; i < sizeof job->ray / sizeof job->ray[0]; i++)
         free(job->ray[i]);
+    free(job->rough);
+    free(job->at);
     sw__engine_drop(&job->main);
     sw__engine_drop(&job->less);
     sw__engine_drop(&job->more);

@@ -320,6 +320,8 @@ int sw__simplex(glp_prob *lp, int method)
     glp_init_smcp(&how);
     how.msg_lev = GLP_MSG_OFF;
     how.meth = method;
+    /* so few pivots that steepest edges cost more than they save */
+    how.pricing = GLP_PT_STD;
     how.tol_bnd = how.tol_dj = 1e-9;
     how.it_lim = 20000;
     if (glp_simplex(lp, &how))

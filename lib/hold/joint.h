@@ -81,7 +81,8 @@ void sw__joint_motion(const sw__joint *j, double y[6]);
 double sw__block_normal(const sw__block *b, int support);
 /* Support: N less what it must keep, negative where an idle one is open. */
 double sw__block_gap(const sw__block *b, int support);
-double sw__block_stop(const sw__block *b, int stop);
-void sw__block_friction(const sw__block *b, int part, int index, double f[2]);
+/* Friction of every support, clamp and stop, and the force of every stop. */
+void sw__block_rays_read(const sw__block *b, double f[3][SW__MOST][2],
+                         double *R);
 
 #endif

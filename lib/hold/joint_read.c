@@ -4,6 +4,8 @@
  */
 #include "hold/joint.h"
 
+#include <string.h>
+
 double sw__joint_value(const sw__joint *j)
 {
     return glp_get_col_prim(j->block.lp, j->goal);
@@ -36,28 +38,25 @@ double sw__block_gap(const sw__block *b, int i)
     return b->how.free_normals ? sw__block_normal(b, i) : sink(b, i);
 }
 
-double sw__block_stop(const sw__block *b, int stop)
+void sw__block_rays_read(const sw__block *b, double f[3][SW__MOST][2],
+                         double *R)
 {
-    double R = 0;
-    for (int k = 0; k < b->count; k++)
-        if (b->ray[k].part == SW_PART_STOP && b->ray[k].index == stop)
-            R += glp_get_col_prim(b->lp, b->first + k);
-    return R;
-}
-
-void sw__block_friction(const sw__block *b, int part, int index, double f[2])
-{
-    f[0] = f[1] = 0;
+    const sw__rig *rig = b->rig;
+    memset(f, 0, 3 * sizeof f[0]);
+    memset(R, 0, (size_t)rig->posts * sizeof *R);
     for (int k = 0; k < b->count; k++) {
-        const sw__ray *r = &b->ray[k];
-        if (r->part != part || r->index != index)
+        const double a = glp_get_col_prim(b->lp, b->first + k);
+        if (a == 0)
             continue;
-        const sw__touch *t = part == SW_PART_SUPPORT ? &b->rig->pad[index]
-                             : part == SW_PART_CLAMP ? &b->rig->toe[index]
-                                                     : &b->rig->post[index];
-        const double a =
-            glp_get_col_prim(b->lp, b->first + k) * t->mu * b->how.friction;
-        f[0] += a * r->c;
-        f[1] += a * r->s;
+        const sw__ray *r = &b->ray[k];
+        const sw__touch *t = r->part == SW_PART_SUPPORT ? &rig->pad[r->index]
+                             : r->part == SW_PART_CLAMP ? &rig->toe[r->index]
+                                                        : &rig->post[r->index];
+        const double mu = t->mu * b->how.friction;
+        double *to = f[r->part - SW_PART_SUPPORT][r->index];
+        to[0] += a * mu * r->c;
+        to[1] += a * mu * r->s;
+        if (r->part == SW_PART_STOP)
+            R[r->index] += a;
     }
 }

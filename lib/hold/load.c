@@ -73,11 +73,12 @@ void sw__engine_renew(sw__engine *e)
 sw__joint *sw__engine_joint(sw__engine *e, int kind)
 {
     sw__joint *j = &e->joint[kind];
-    const sw__block_how how = {.free_normals = kind == SW__FREE,
+    const double outside = kind == SW__OUTSIDE ? cos(SW__PI / e->sides) : 1;
+    const sw__block_how how = {.free_normals = kind >= SW__FREE,
                                .flat = kind == SW__FLAT,
                                .sides = e->sides,
                                .turn = e->turn,
-                               .friction = e->friction};
+                               .friction = e->friction / outside};
     if (!j->block.lp)
         sw__joint_make(j, e->rig, &how, 0);
     return j;
@@ -210,12 +211,8 @@ static int by_plane(const sw__engine *e, const sw__rested *r,
     return 1;
 }
 
-static double use_of(const sw__engine *e, const sw__joint *j, int part, int i,
-                     double mu, double N)
+static double use_of(const double f[2], double most)
 {
-    double f[2];
-    sw__block_friction(&j->block, part, i, f);
-    const double most = mu * e->friction * N;
     return most > 0 ? fmin(1, hypot(f[0], f[1]) / most) : 0;
 }
 
@@ -223,26 +220,20 @@ static double use_of(const sw__engine *e, const sw__joint *j, int part, int i,
 static void read_joint(const sw__engine *e, const sw__joint *j, sw__held *h)
 {
     const sw__rig *rig = e->rig;
+    double f[3][SW__MOST][2];
     h->value = sw__joint_value(j);
     sw__joint_motion(j, h->y);
     h->v[0] = h->y[0];
     h->v[1] = h->y[1];
     h->v[2] = h->y[5];
-    for (int i = 0; i < rig->pads; i++)
+    sw__block_rays_read(&j->block, f, h->R);
+    for (int i = 0; i < rig->pads; i++) {
         h->N[i] = sw__block_normal(&j->block, i);
-    for (int i = 0; i < rig->posts; i++)
-        h->R[i] = sw__block_stop(&j->block, i);
-}
-
-/* Only where a contact is looked at: it costs as much as the rest. */
-static void read_use(const sw__engine *e, const sw__joint *j, sw__held *h)
-{
-    const sw__rig *rig = e->rig;
-    for (int i = 0; i < rig->pads; i++)
-        h->use[i] = use_of(e, j, SW_PART_SUPPORT, i, rig->pad[i].mu, h->N[i]);
+        h->use[i] = use_of(f[0][i], rig->pad[i].mu * e->friction * h->N[i]);
+    }
     for (int i = 0; i < rig->toes; i++)
-        h->grip[i] =
-            use_of(e, j, SW_PART_CLAMP, i, rig->toe[i].mu, rig->toe[i].P);
+        h->grip[i] = use_of(f[SW_PART_CLAMP - SW_PART_SUPPORT][i],
+                            rig->toe[i].mu * e->friction * rig->toe[i].P);
 }
 
 /* Supports to drop and to add; returns whether any. */
@@ -280,7 +271,7 @@ static int march(sw__engine *e, int kind, const sw__rested *r,
     char on[SW__MOST] = {0};
     double low = 0;
     memcpy(on, r->on, (size_t)e->rig->pads);
-    if (kind == SW__FREE)
+    if (kind >= SW__FREE)
         memset(on, 1, (size_t)e->rig->pads);
     sw__block_base(&j->block, r->w0);
     int found = 0;
@@ -295,10 +286,9 @@ static int march(sw__engine *e, int kind, const sw__rested *r,
         if (found && sw__joint_value(j) < h->value)
             break;
         read_joint(e, j, h);
-        read_use(e, j, h);
         found = 1;
         seen[set] = mask_of(on, e->rig->pads);
-        if (kind == SW__FREE || !change_set(e, r, j, on))
+        if (kind >= SW__FREE || !change_set(e, r, j, on))
             break;
         const uint64_t next = mask_of(on, e->rig->pads);
         int known = 0;

@@ -5,10 +5,17 @@
  * with its allocations turned into those below.
  */
 #include "../common.h"
+#include "../hold/fixture_lines.h"
+
+#include <glpk.h>
+#include <pthread.h>
 
 void *failing_malloc(size_t size);
 void *failing_calloc(size_t count, size_t size);
 void *failing_realloc(void *old, size_t size);
+int failing_pthread_create(pthread_t *thread, const pthread_attr_t *how,
+                           void *(*run)(void *), void *with);
+int failing_glp_simplex(glp_prob *lp, const glp_smcp *how);
 
 static int left = -1; /* allocations that succeed still; negative: all */
 
@@ -24,6 +31,22 @@ void *failing_calloc(size_t count, size_t size)
 void *failing_realloc(void *old, size_t size)
 {
     return fails() ? NULL : realloc(old, size);
+}
+
+int failing_pthread_create(pthread_t *thread, const pthread_attr_t *how,
+                           void *(*run)(void *), void *with)
+{
+    return fails() ? 11 : pthread_create(thread, how, run, with);
+}
+
+/* GLPK runs out of memory in the midst of its work, and would abort. */
+int failing_glp_simplex(glp_prob *lp, const glp_smcp *how)
+{
+    if (fails()) {
+        glp_mem_limit(1);
+        glp_add_cols(glp_create_prob(), 10000000);
+    }
+    return glp_simplex(lp, how);
 }
 
 static void check_memory(const char *what, const sw_error *err, int status)
@@ -154,7 +177,59 @@ START_TEST(strap_drawings)
 }
 END_TEST
 
+static const char fixture_lines[] =
+    "support 0 0 0 0.15;support 200 0 0 0.15;support 200 120 0 0.15;"
+    "support 0 120 0 0.15;clamp 40 60 20 2500 0 0 40 0 30;"
+    "clamp 160 60 20 2500 0 0 0 0 0 0.1;stop 205 60 8 180;"
+    "weight 40 100 60 12;load 100 110 25 500 300 100 0 0 5;"
+    "load 20 110 25 -200 300 100 0 0 5";
+
+START_TEST(hold)
+{
+    sw_error err;
+    sw_hold_in in;
+    sw_hold_defaults(&in);
+    left = -1;
+    sw_fixture *f = sw_fixture_new(&err);
+    ck_assert_int_eq(lines_add(f, &in, &as_it_is, fixture_lines, &err), 0);
+    int n = 0;
+    sw_hold *h = NULL;
+    for (; !h; n++) {
+        left = n;
+        h = sw_hold_new(f, &in, NULL, NULL, &err);
+        if (!h)
+            check_memory("hold", &err, err.code);
+    }
+    ck_assert_int_ge(n, 40); /* memory, the thread, and every program */
+    left = -1;
+    ck_assert(sw_hold_total(h, NULL).margin > 0.5);
+    sw_hold_free(h);
+    sw_fixture_free(f);
+}
+END_TEST
+
+START_TEST(fixture)
+{
+    sw_error err;
+    sw_support_in s;
+    sw_support_defaults(&s);
+    s.x_mm = s.y_mm = 0;
+    left = 0;
+    ck_assert_ptr_null(sw_fixture_new(&err));
+    check_memory("new", &err, err.code);
+    left = -1;
+    sw_fixture *f = sw_fixture_new(&err);
+    left = 0;
+    const int status = sw_fixture_add_support(f, &s, &err);
+    check_memory("add", &err, status);
+    left = -1;
+    ck_assert_int_eq(sw_fixture_count(f, SW_PART_SUPPORT), 0);
+    sw_fixture_free(f);
+}
+END_TEST
+
 int main(void)
 {
-    return RUN_TESTS("memory", pairs, calibrate, plot, strap_drawings);
+    return RUN_TESTS("memory", pairs, calibrate, plot, strap_drawings, fixture,
+                     hold);
 }

@@ -65,6 +65,33 @@ else
     echo "no NumPy: trials through a strap left out"
 fi
 
+# processor time: threads and a busy machine do not count
+if "$PYTHON" -c 'import scipy.optimize' 2>/dev/null; then
+    for kind in high flat; do
+        for points in 125 250 500 1000; do
+            "$PYTHON" "$srcdir/tests/bench/hold.py" lines $kind $points \
+                >"$tmp/fixture"
+            "$builddir/tests/hold/hold_lines" <"$tmp/fixture" |
+                sed -n 's/^time //p' >"$tmp/hold$points"
+        done
+        case $kind in
+        high) name='stops at height' goal='>= 20' ;;
+        flat) name='all in one plane' goal='>= 100' ;;
+        esac
+        OMP_NUM_THREADS=1 "$PYTHON" "$srcdir/tests/bench/hold.py" linprog \
+            $kind 500 >"$tmp/theirs" || exit 1
+        read -r theirs _ <"$tmp/theirs"
+        row "500 margins, $name" "$(cat "$tmp/hold500")" \
+            "SciPy linprog, the same LPs" "$theirs" "$goal"
+        printf '    125, 250, 500, 1000 points:'
+        printf ' %s s' "$(cat "$tmp/hold125")" "$(cat "$tmp/hold250")" \
+            "$(cat "$tmp/hold500")" "$(cat "$tmp/hold1000")"
+        echo
+    done
+else
+    echo "no SciPy: margins of a fixture left out"
+fi
+
 if command -v bc >/dev/null; then
     echo 'scale=6; 0.2 * 0.012 * 20000' >"$tmp/formula"
     ours=$(seconds 200 "$program" torque M12 --preload 20kN \

@@ -50,6 +50,8 @@ ANSWERS = (strapwise.ThreadOut, strapwise.GradeOut, strapwise.LubricationOut,
            strapwise.NutOut,
            strapwise.StripOut,
            strapwise.TurnOut,
+           strapwise.HoldOut, strapwise.HoldPointOut,
+           strapwise.HoldContactOut,
            strapwise.MethodOut, strapwise.SpreadOut, strapwise.WindowOut,
            strapwise.StrapSpreadOut, strapwise.ToolOut, strapwise.ShopToolOut,
            strapwise.CalibrateOut, strapwise.PairOut, strapwise.PairsOut)
@@ -327,6 +329,85 @@ class Values(unittest.TestCase):
             self.near(r.torque_Nm, 3.6, 1e-12)
         finally:
             locale.setlocale(locale.LC_NUMERIC, before)
+
+
+class Fixtures(unittest.TestCase):
+    """A part on four supports, and what is refused."""
+
+    def fixture(self, **clamp):
+        f = strapwise.Fixture()
+        for x, y in ((0, 0), (200, 0), (200, 120), (0, 120)):
+            f.add_support(x_mm=x, y_mm=y, friction=0.15)
+        f.add_clamp(**dict(dict(x_mm=100, y_mm=60, force_N=4000), **clamp))
+        f.add_load(x_mm=100, y_mm=60, z_mm=0, moment_z_Nm=30)
+        return f
+
+    def test_hold(self):
+        """mu sum(N) r/M of four equal supports: 0.15*4000*116.619/30000."""
+        f = self.fixture()
+        h = f.hold(support_least_N=0)
+        r = h.total()
+        want = 0.15*4000*math.hypot(100, 60)/30000
+        self.assertAlmostEqual(r.margin, want, delta=1e-6*want)
+        self.assertAlmostEqual(r.hold_limit_N, 8000/want, delta=0.01)
+        self.assertEqual(r.word("first_to_go"), "slide")
+        self.assertEqual(r.word("rest"), "stays")
+        self.assertIsNone(r.margin_stops_idle)
+        self.assertIsNone(r.rest_margin)
+        self.assertEqual(len(h.points()), f.count("load"))
+        self.assertEqual(h.point(0).margin, r.margin)
+        all_of = h.contacts()
+        self.assertEqual([len(all_of[k]) for k in ("support", "clamp", "stop")],
+                         [4, 1, 0])
+        for c in all_of["support"]:
+            self.assertAlmostEqual(c.force_rest_N, 1000, delta=1e-3)
+        self.assertEqual(h.contact("clamp", 0).name, "C1")
+        names = [a["name"] for a in h.assumed()]
+        self.assertIn("required_margin", names)
+        self.assertNotIn("support_least_N", names)
+        self.assertGreater(len(strapwise.hold_not_checked()), 5)
+
+    def test_rocks(self):
+        r = self.fixture(x_mm=260).hold().total()
+        self.assertEqual((r.word("rest"), r.margin), ("rocks", 0))
+
+    def test_needed(self):
+        f = self.fixture()
+        f.add_support(x_mm=100, y_mm=60, needed="no", name="jack")
+        self.assertEqual(f.hold().contacts()["support"][4].name, "jack")
+
+    def test_refused(self):
+        f = strapwise.Fixture()
+        for call, field, code in (
+                (lambda: f.add_support(x_mm=1), "y_mm", "missing"),
+                (lambda: f.add_clamp(x_mm=1, y_mm=1, force_N=-1), "force_N",
+                 "range"),
+                (lambda: f.add_load(x_mm=1, y_mm=1), "z_mm", "missing"),
+                (lambda: f.add_stop(x_mm=1, y_mm=1), "push_deg", "missing"),
+                (lambda: f.set_weight(weight_N=1), "x_mm", "missing"),
+                (f.hold, "support", "missing"),
+                (lambda: self.fixture().hold(required_margin=0),
+                 "required_margin", "range"),
+                (lambda: self.fixture().hold(progress=lambda done: True),
+                 "progress", "stopped"),
+                (lambda: self.fixture().hold().point(1), "load", "range"),
+                (lambda: self.fixture().hold().contact("stop", 0), "index",
+                 "range")):
+            with self.assertRaises(Error) as caught:
+                call()
+            self.assertEqual((caught.exception.field, caught.exception.code),
+                             (field, code))
+        with self.assertRaises(Error):
+            f.count("nut")
+        with self.assertRaises(TypeError):
+            f.add_clamp(x=1)
+        with self.assertRaises(TypeError):
+            self.fixture().hold(progress=3)
+
+    def test_outlives_its_fixture(self):
+        h = [self.fixture().hold() for _ in range(3)]
+        self.assertEqual({round(one.total().margin, 6) for one in h},
+                         {round(h[0].total().margin, 6)})
 
 
 class Errors(unittest.TestCase):
@@ -1145,7 +1226,8 @@ class Documentation(unittest.TestCase):
         texts = {"strapwise": strapwise.__doc__, "Error": Error.__doc__}
         for name, f in self.functions().items():
             texts[name] = f.__doc__
-        for cls in QUESTIONS + ANSWERS + (Pairs, strapwise.Drawing):
+        for cls in QUESTIONS + ANSWERS + (Pairs, strapwise.Drawing,
+                                          strapwise.Fixture, strapwise.Hold):
             texts[cls.__name__] = cls.__doc__
             for member, thing in vars(cls).items():
                 if not member.startswith("_") and member != "thisown":
