@@ -287,8 +287,8 @@ void say_tools_not(page *p, const char *name, const sw_error *err,
 void say_calibrate(page *p, request *r, const sw_calibrate_out *o);
 /* the first sentence on a clamp or a closed form of holding */
 void say_clamp_lead(page *p, request *r, const answer *a);
-/* bar and psi; kPa and inHg for a vacuum */
-void say_shop_pressure(page *p, int us, double MPa, int vacuum);
+/* `as` "bar": bar and psi; "inHg": kPa and inHg; "psi": MPa and psi */
+void say_shop_pressure(page *p, int us, double MPa, const char *as);
 
 /* ---- calibration.c: a file of pairs, and its K as a nut factor ---- */
 

@@ -8,7 +8,7 @@
 #include <string.h>
 
 /* A number of the answer. `as`: NULL by its unit, else "bar" or "inHg"
- * (pressures in shop units), "ratio", "times". */
+ * or "psi" (pressures in shop units), "ratio", "times". */
 typedef struct {
     const char *label, *field, *as;
 } row;
@@ -57,8 +57,8 @@ static const row vacuum_rows[] = {{"hold", "held_N", NULL},
 static const row adhesive_rows[] = {
     {"holds sideways", "shear_held_N", NULL},
     {"holds lifted", "tension_held_N", NULL},
-    {"shear in the bond", "shear_stress_MPa", NULL},
-    {"pull at its edge", "peel_stress_MPa", NULL},
+    {"shear in the bond", "shear_stress_MPa", "psi"},
+    {"pull at its edge", "peel_stress_MPa", "psi"},
     {"shear used", "shear_use", "ratio"},
     {"pull used", "tension_use", "ratio"},
     {NULL, NULL, NULL}};
@@ -137,10 +137,13 @@ static void say_number(page *p, double value, const char *unit)
     page_add(p, unit);
 }
 
-/* 70 bar (1015 psi), 80 kPa (23.6 inHg) */
-void say_shop_pressure(page *p, int us, double MPa, int vacuum)
+/* 70 bar (1015 psi), 80 kPa (23.6 inHg), 0.5 MPa (73 psi) */
+void say_shop_pressure(page *p, int us, double MPa, const char *as)
 {
-    const char *si = vacuum ? "kPa" : "bar", *inch = vacuum ? "inHg" : "psi";
+    const char *si = strcmp(as, "bar") == 0    ? "bar"
+                     : strcmp(as, "inHg") == 0 ? "kPa"
+                                               : "MPa";
+    const char *inch = strcmp(as, "inHg") == 0 ? "inHg" : "psi";
     for (int i = 0; i < 2; i++) {
         const char *unit = us == i ? si : inch;
         page_add(p, i ? " (" : "");
@@ -157,7 +160,7 @@ static void say_value(page *p, int us, const row *l, const sw_field *f,
     else if (l->as && strcmp(l->as, "times") == 0)
         page_number(p, value, 3);
     else if (l->as)
-        say_shop_pressure(p, us, value, strcmp(l->as, "inHg") == 0);
+        say_shop_pressure(p, us, value, l->as);
     else if (strcmp(f->unit, "N") == 0)
         say_force(p, us, value);
     else if (strcmp(f->unit, "N.m") == 0)

@@ -50,7 +50,7 @@ static void lead_cylinder(page *p, int us, const sw_cylinder_in *q,
     page_add(p, "Count on ");
     say_force(p, us, o->force_N);
     page_add(p, " at ");
-    say_shop_pressure(p, us, q->pressure_MPa, 0);
+    say_shop_pressure(p, us, q->pressure_MPa, "bar");
     if (o->warnings & SW_WARN_DEVICE_LIMIT) {
         page_add(p, ": the maker's limit caps it; the pressure alone would "
                     "give ");
@@ -81,7 +81,7 @@ static void lead_vacuum(page *p, int us, const sw_vacuum_in *q,
     page_add(p, "The plate holds ");
     say_force(p, us, o->held_N);
     page_add(p, " at ");
-    say_shop_pressure(p, us, q->vacuum_MPa, 1);
+    say_shop_pressure(p, us, q->vacuum_MPa, "inHg");
     page_add(p, ", ");
     say_percent(p, o->vacuum_share);
     page_add(p, " of the air there. A seal leaks at the first gap, which comes "
@@ -158,7 +158,8 @@ static void lead_chuck(page *p, int us, const sw_chuck_in *q,
 static void lead_squeeze(page *p, int us, const sw_squeeze_in *q,
                          const sw_squeeze_out *o)
 {
-    say_stays(p, o->verdict, 0, o->margin, q->required_margin);
+    if (o->verdict)
+        say_stays(p, o->verdict, 0, o->margin, q->required_margin);
     page_add(p, "Squeeze with ");
     say_force(p, us, o->squeeze_needed_N);
     page_add(p, q->faces > 1 ? ", counted on two faces. Only right if neither "

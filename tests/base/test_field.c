@@ -156,14 +156,24 @@ START_TEST(rows)
     static const struct {
         const char *tail, *unit;
     } tail[] = {
-        {"_N", "N"},           {"_Nm", "N.m"},
-        {"_mm", "mm"},         {"_MPa", "MPa"},
-        {"_deg", "deg"},       {"_pct", "%"},
-        {"_mm2", "mm2"},       {"_mm_per_m", "mm/m"},
-        {"_mm_per_N", "mm/N"}, {"_per_klbf_ftlbf", "ft-lbf"},
-        {"_per_kN_Nm", "N.m"}, {"_kg_per_m3", "kg/m3"},
-        {"_inlbf", "in-lbf"},  {"_torque_ftlbf", "ft-lbf"},
+        {"_m", "m"},
+        {"_N", "N"},
+        {"_Nm", "N.m"},
+        {"_mm", "mm"},
+        {"_MPa", "MPa"},
+        {"_deg", "deg"},
+        {"_pct", "%"},
+        {"_mm2", "mm2"},
+        {"_mm_per_m", "mm/m"},
+        {"_mm_per_N", "mm/N"},
+        {"_per_klbf_ftlbf", "ft-lbf"},
+        {"_per_kN_Nm", "N.m"},
+        {"_kg_per_m3", "kg/m3"},
+        {"_inlbf", "in-lbf"},
+        {"_torque_ftlbf", "ft-lbf"},
         {"_px", "px"},
+        {"_rpm", "rpm"},
+        {"_kg", "kg"},
     };
     for (int s = 1; s <= SW_STRUCT_COUNT; s++)
         for (int i = 0; sw_field_at(s, i); i++) {

@@ -383,7 +383,9 @@ START_TEST(own_units)
             sw_error err;
             const sw_quantity_out q =
                 sw_unit_factor(want[kind - 1], other, "x", &err);
-            if (other == kind)
+            if (other == SW_KIND_LENGTH && kind == SW_KIND_ALTITUDE)
+                near(q.value, 1000, 0, 0); /* both are told in metres */
+            else if (other == kind)
                 near(q.value, 1, 0, 0);
             else
                 ck_assert_int_eq(q.status, SW_ERR_UNIT);

@@ -129,7 +129,7 @@ static const units_row units_listed[] = {
     {"mm/kN", SW_KIND_COMPLIANCE, 1, 1000, "micrometer / newton"},
     {"um/kN", SW_KIND_COMPLIANCE, 1, 1e6, "micrometer / kilonewton"},
     {"rpm", SW_KIND_ROTATION, 1, 1, "rpm"},
-    {"1/min", SW_KIND_ROTATION, 1, 1, "rpm"},
+    {"rev/min", SW_KIND_ROTATION, 1, 1, "rpm"},
     {"kg", SW_KIND_MASS, 1, 1, "kilogram"},
     {"g", SW_KIND_MASS, 1, 1000, "gram"},
     {"lb", SW_KIND_MASS, 45359237, 1e8, "pound"},
