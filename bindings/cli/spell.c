@@ -191,7 +191,7 @@ static const struct {
     {"seal_length_mm", "length inside the seal line"},
     {"seal_width_mm", "width inside the seal line"},
     {"seal_area_mm2", "area inside the seal line"},
-    {"mu_face", "friction of the part on plate or seal"},
+    {"mu_face", "friction of the part on plate, driver or face"},
     {"weight_N", "weight of the part"},
     {"side_cut_N", "cut sideways, along the plate"},
     {"cut_height_mm", "height of the cut over plate or driver's face"},
