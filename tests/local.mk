@@ -67,7 +67,8 @@ C_TESTS = \
 	tests/clamp/test_bar \
 	tests/clamp/test_contact \
 	tests/hold/test_disc \
-	tests/hold/test_chuck
+	tests/hold/test_chuck \
+	tests/hold/test_couple
 
 if HAVE_CHECK
 check_LTLIBRARIES = libfailing.la
@@ -203,6 +204,9 @@ tests_hold_test_disc_LDADD = $(TEST_LIBS)
 tests_hold_test_chuck_SOURCES = tests/hold/test_chuck.c
 tests_hold_test_chuck_CPPFLAGS = $(TEST_CPPFLAGS)
 tests_hold_test_chuck_LDADD = $(TEST_LIBS)
+tests_hold_test_couple_SOURCES = tests/hold/test_couple.c
+tests_hold_test_couple_CPPFLAGS = $(TEST_CPPFLAGS)
+tests_hold_test_couple_LDADD = $(TEST_LIBS)
 
 tests_base_test_quantile_SOURCES = tests/base/test_quantile.c
 tests_base_test_quantile_CPPFLAGS = $(TEST_CPPFLAGS)

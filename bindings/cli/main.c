@@ -69,7 +69,8 @@ static int run(const command *c, int argc, char **argv)
 }
 
 #define CLAMPS                                                                 \
-    "clamp: which kind? screw, cylinder, swing, adhesive, bar or squeeze"
+    "clamp: which kind? screw, cylinder, swing, adhesive, bar, squeeze, "      \
+    "couple or tripod"
 
 int main(int argc, char **argv)
 {

@@ -109,6 +109,17 @@ static const row squeeze_rows[] = {{"normal force, all", "normal_N", NULL},
                                    {"squeeze needed", "squeeze_needed_N", NULL},
                                    {NULL, NULL, NULL}};
 
+static const row couple_rows[] = {{"first pad carries", "pad1_N", NULL},
+                                  {"second pad", "pad2_N", NULL},
+                                  {"first pad has", "holds1_N", NULL},
+                                  {"second pad has", "holds2_N", NULL},
+                                  {NULL, NULL, NULL}};
+static const row tripod_rows[] = {{"first support", "support1_N", NULL},
+                                  {"second support", "support2_N", NULL},
+                                  {"third support", "support3_N", NULL},
+                                  {"inside the edge by", "inside_mm", NULL},
+                                  {NULL, NULL, NULL}};
+
 static const struct {
     const char *topic;
     const row *rows;
@@ -116,7 +127,8 @@ static const struct {
              {"swing", swing_rows},       {"vacuum", vacuum_rows},
              {"adhesive", adhesive_rows}, {"bar", bar_rows},
              {"pad", pad_rows},           {"disc", disc_rows},
-             {"chuck", chuck_rows},       {"squeeze", squeeze_rows}};
+             {"chuck", chuck_rows},       {"squeeze", squeeze_rows},
+             {"couple", couple_rows},     {"tripod", tripod_rows}};
 
 static double number_of(request *r, answer *a, const char *field)
 {

@@ -84,7 +84,11 @@ static void lead_vacuum(page *p, int us, const sw_vacuum_in *q,
     say_shop_pressure(p, us, q->vacuum_MPa, "inHg");
     page_add(p, ", ");
     say_percent(p, o->vacuum_share);
-    page_add(p, " of the air there. A seal leaks at the first gap, which comes "
+    page_add(p, " of the air there. ");
+    if (o->first == SW_LOSES_SLIDE && o->verdict != SW_STAYS_YES)
+        page_add(p, "Stops on the side the cut pushes to help most; abrasive "
+                    "sheet under the part too, once tested. ");
+    page_add(p, "A seal leaks at the first gap, which comes "
                 "long before the part tips.");
 }
 
@@ -170,6 +174,25 @@ static void lead_squeeze(page *p, int us, const sw_squeeze_in *q,
     page_add(p, q->faces > 1 ? "." : " will do.");
 }
 
+static void lead_couple(page *p, const sw_couple_in *q, const sw_couple_out *o)
+{
+    say_stays(p, o->verdict, 0, o->margin, q->required_margin);
+    page_add(p, q->faces > 1
+                    ? "Two faces of each clamp are counted: only right if the "
+                      "toe cannot move sideways."
+                    : "One face of each clamp is counted, the pad's: twice as "
+                      "much only if the toe cannot move sideways.");
+}
+
+static void lead_tripod(page *p, int us, const sw_tripod_out *o)
+{
+    page_add(p, "The part stands: the force lies ");
+    say_length(p, us, o->inside_mm);
+    page_add(p, " inside the triangle, and its lightest support carries ");
+    say_percent(p, o->least_share);
+    page_add(p, ".");
+}
+
 void say_clamp_lead(page *p, request *r, const answer *a)
 {
     const char *name = r->topic->name;
@@ -205,5 +228,10 @@ void say_clamp_lead(page *p, request *r, const answer *a)
     } else if (strcmp(name, "squeeze") == 0) {
         if (!sw_squeeze_resolve(&q.in.squeeze, NULL))
             lead_squeeze(p, us, &q.in.squeeze, &a->out.squeeze);
+    } else if (strcmp(name, "couple") == 0) {
+        if (!sw_couple_resolve(&q.in.couple, NULL))
+            lead_couple(p, &q.in.couple, &a->out.couple);
+    } else if (strcmp(name, "tripod") == 0) {
+        lead_tripod(p, us, &a->out.tripod);
     }
 }

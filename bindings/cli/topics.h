@@ -45,6 +45,8 @@ typedef struct {
         sw_disc_in disc;
         sw_chuck_in chuck;
         sw_squeeze_in squeeze;
+        sw_couple_in couple;
+        sw_tripod_in tripod;
     } in;
     union {
         sw_spread_in spread;
@@ -89,6 +91,8 @@ typedef struct {
         sw_disc_out disc;
         sw_chuck_out chuck;
         sw_squeeze_out squeeze;
+        sw_couple_out couple;
+        sw_tripod_out tripod;
     } out;
     sw_error err;
 } answer;

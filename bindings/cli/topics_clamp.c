@@ -31,10 +31,10 @@ static const char *const screw_open[] = {
 ROOM(screw)
 
 static const char *const cylinder_open[] = {
-    "whether the pressure is there: read the gauge at every set-up, have it "
-    "signed, and let the machine stop when it falls",
+    "whether the pressure is there: read it at every set-up, have it signed",
+    "what happens when it falls: let the machine stop",
     "losses in pipes and valves, leaks, what happens when the supply fails",
-    "side load of the rod; the maker's limits of pressure and stroke govern",
+    "side load of the rod; the maker's limits of pressure and stroke",
 };
 ROOM(cylinder)
 
@@ -47,8 +47,8 @@ static const char *const swing_open[] = {
 ROOM(swing)
 
 static const char *const vacuum_open[] = {
-    "leaks and reserve: when the vacuum goes, everything goes at once; let the "
-    "machine stop on it",
+    "leaks and reserve: without vacuum everything goes at once",
+    "whether the machine stops when the vacuum goes: let it",
     "a part that bends, or is sucked into the grooves",
     "a cut that goes through into the plate or seal",
     "whether it comes off flat: the vacuum pulls a bowed part flat",
@@ -94,8 +94,7 @@ ROOM(disc)
 
 static const char *const chuck_open[] = {
     "the chuck's own largest speed and force: its maker's limits govern",
-    "overhang, weight and unbalance of the part; a long one wants a factor of "
-    "4",
+    "overhang, weight, unbalance: a long part wants a factor of 4",
     "wear, grease and dirt of the chuck: measure the force",
     "how far the jaws press the part out of round",
 };
@@ -108,6 +107,20 @@ static const char *const squeeze_open[] = {
 };
 ROOM(squeeze)
 
+static const char *const couple_open[] = {
+    "more than two pads, and a push off the middle: add its couple",
+    "lifting and tipping",
+    "vibration, which lowers friction",
+};
+ROOM(couple)
+
+static const char *const tripod_open[] = {
+    "forces along the table at a height: they move the place of the force",
+    "whether the cut slides the part",
+    "a fourth support: it carries what stiffness and chips decide",
+};
+ROOM(tripod)
+
 #define ROW(x, X)                                                              \
     {                                                                          \
 #x, SW_STRUCT_##X##_IN, 0, SW_STRUCT_##X##_OUT, "", x##_defaults,      \
@@ -118,7 +131,8 @@ static const topic list[] = {
     ROW(screw, SCREW),     ROW(cylinder, CYLINDER), ROW(swing, SWING),
     ROW(vacuum, VACUUM),   ROW(adhesive, ADHESIVE), ROW(bar, BAR),
     ROW(contact, CONTACT), ROW(pad, PAD),           ROW(disc, DISC),
-    ROW(chuck, CHUCK),     ROW(squeeze, SQUEEZE),
+    ROW(chuck, CHUCK),     ROW(squeeze, SQUEEZE),   ROW(couple, COUPLE),
+    ROW(tripod, TRIPOD),
 };
 
 const topic *topic_clamp_at(int index)

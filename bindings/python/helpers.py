@@ -200,7 +200,9 @@ for _cls, _structure in (
         (PadIn, _STRUCT_PAD_IN),
         (DiscIn, _STRUCT_DISC_IN),
         (ChuckIn, _STRUCT_CHUCK_IN),
-        (SqueezeIn, _STRUCT_SQUEEZE_IN)):
+        (SqueezeIn, _STRUCT_SQUEEZE_IN),
+        (CoupleIn, _STRUCT_COUPLE_IN),
+        (TripodIn, _STRUCT_TRIPOD_IN)):
     _dress(_cls, _Question, _structure)
 for _cls, _structure in (
         (ThreadOut, _STRUCT_THREAD_OUT), (GradeOut, _STRUCT_GRADE_OUT),
@@ -230,7 +232,9 @@ for _cls, _structure in (
         (PadOut, _STRUCT_PAD_OUT),
         (DiscOut, _STRUCT_DISC_OUT),
         (ChuckOut, _STRUCT_CHUCK_OUT),
-        (SqueezeOut, _STRUCT_SQUEEZE_OUT)):
+        (SqueezeOut, _STRUCT_SQUEEZE_OUT),
+        (CoupleOut, _STRUCT_COUPLE_OUT),
+        (TripodOut, _STRUCT_TRIPOD_OUT)):
     _dress(_cls, _Answer, _structure)
 del _cls, _structure
 
@@ -445,7 +449,9 @@ def assumed(q, nut=None):
                      (PadIn, _pad_assumed),
                      (DiscIn, _disc_assumed),
                      (ChuckIn, _chuck_assumed),
-                     (SqueezeIn, _squeeze_assumed)):
+                     (SqueezeIn, _squeeze_assumed),
+                     (CoupleIn, _couple_assumed),
+                     (TripodIn, _tripod_assumed)):
         if isinstance(q, cls):
             return [_assumption(a) for a in _until_end(ask, q)]
     if isinstance(q, SpreadIn):

@@ -77,7 +77,11 @@ typedef enum {
     SW_STRUCT_CHUCK_OUT,
     SW_STRUCT_SQUEEZE_IN,
     SW_STRUCT_SQUEEZE_OUT,
-    SW_STRUCT_COUNT = SW_STRUCT_SQUEEZE_OUT
+    SW_STRUCT_COUPLE_IN,
+    SW_STRUCT_COUPLE_OUT,
+    SW_STRUCT_TRIPOD_IN,
+    SW_STRUCT_TRIPOD_OUT,
+    SW_STRUCT_COUNT = SW_STRUCT_TRIPOD_OUT
 } sw_struct;
 
 /** One field of a struct. `status`, `warnings`, `assumed` and `seal`

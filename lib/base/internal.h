@@ -112,7 +112,8 @@ extern const sw_field sw__screw_in_fields[], sw__screw_out_fields[],
     sw__bar_out_fields[], sw__contact_in_fields[], sw__contact_out_fields[],
     sw__pad_in_fields[], sw__pad_out_fields[], sw__disc_in_fields[],
     sw__disc_out_fields[], sw__chuck_in_fields[], sw__chuck_out_fields[],
-    sw__squeeze_in_fields[], sw__squeeze_out_fields[];
+    sw__squeeze_in_fields[], sw__squeeze_out_fields[], sw__couple_in_fields[],
+    sw__couple_out_fields[], sw__tripod_in_fields[], sw__tripod_out_fields[];
 
 /* The list of each struct, by sw_struct (structs.c). */
 extern const sw_field *const sw__fields_of[SW_STRUCT_COUNT + 1];

@@ -61,4 +61,8 @@ const sw_field *const sw__fields_of[SW_STRUCT_COUNT + 1] = {
     [SW_STRUCT_CHUCK_OUT] = sw__chuck_out_fields,
     [SW_STRUCT_SQUEEZE_IN] = sw__squeeze_in_fields,
     [SW_STRUCT_SQUEEZE_OUT] = sw__squeeze_out_fields,
+    [SW_STRUCT_COUPLE_IN] = sw__couple_in_fields,
+    [SW_STRUCT_COUPLE_OUT] = sw__couple_out_fields,
+    [SW_STRUCT_TRIPOD_IN] = sw__tripod_in_fields,
+    [SW_STRUCT_TRIPOD_OUT] = sw__tripod_out_fields,
 };

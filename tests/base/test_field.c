@@ -85,6 +85,10 @@ static const described all[] = {
     OUT(sw_chuck_out, SW_STRUCT_CHUCK_OUT),
     IN(sw_squeeze_in, SW_STRUCT_SQUEEZE_IN),
     OUT(sw_squeeze_out, SW_STRUCT_SQUEEZE_OUT),
+    IN(sw_couple_in, SW_STRUCT_COUPLE_IN),
+    OUT(sw_couple_out, SW_STRUCT_COUPLE_OUT),
+    IN(sw_tripod_in, SW_STRUCT_TRIPOD_IN),
+    OUT(sw_tripod_out, SW_STRUCT_TRIPOD_OUT),
 };
 
 enum { ALL = sizeof all / sizeof all[0], LARGEST = 2048 };

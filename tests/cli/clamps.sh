@@ -7,7 +7,8 @@
 
 # every help shows an example, and the example works
 for topic in pad disc chuck vacuum 'clamp screw' 'clamp cylinder' \
-    'clamp swing' 'clamp adhesive' 'clamp bar' 'clamp squeeze'; do
+    'clamp swing' 'clamp adhesive' 'clamp bar' 'clamp squeeze' \
+    'clamp couple' 'clamp tripod'; do
     # shellcheck disable=SC2086 # two words
     good $topic --help
     has 'For example' '--json'
@@ -130,5 +131,18 @@ check test "$status" -eq 1
 has 'bends past its yield'
 bad 2 'the bar tips' clamp bar --stud1 60kN --stud2 0N --span 200mm \
     --pad1 50mm --pad2 150mm --bar-width 40mm --bar-thickness 20mm
+
+good clamp couple --normal1 4kN --distance 200mm --along 500N --couple 30N.m
+has 'margin 2.06' 'One face of each clamp is counted'
+run clamp couple --normal1 4kN --distance 200mm --across 500N --couple 30N.m
+check test "$status" -eq 1
+has 'Too little margin: margin 1.5'
+good clamp tripod --x1 0mm --y1 0mm --x2 200mm --y2 0mm --x3 100mm \
+    --y3 150mm --force 3kN --x 100mm --y 60mm
+has '900 N' '1200 N' 'inside the triangle'
+bad 2 'the part rocks' clamp tripod --x1 0mm --y1 0mm --x2 200mm --y2 0mm \
+    --x3 100mm --y3 150mm --force 3kN --x 120mm --y=-10mm
+good disc --thrust 5kN --driver-diameter 80mm --center-limit 4kN
+has 'more is asked than the maker'
 
 finish

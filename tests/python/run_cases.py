@@ -100,7 +100,7 @@ TOPICS = {
 }
 for _name in ("screw", "cylinder", "swing", "vacuum", "adhesive",
               "bar", "contact", "pad", "disc", "chuck",
-              "squeeze"):
+              "squeeze", "couple", "tripod"):
     TOPICS[_name] = (getattr(strapwise, _name.capitalize() + "In"), (),
                      lambda q, g, _name=_name: getattr(strapwise, _name)(q))
 # struct of the second question, which the call finds as g.beside

@@ -46,7 +46,7 @@ QUESTIONS = (TorqueIn, ChartIn, StrapIn, SpreadIn, ToolIn, CalibrateIn,
              strapwise.ScrewIn, strapwise.CylinderIn, strapwise.SwingIn,
              strapwise.VacuumIn, strapwise.AdhesiveIn, strapwise.BarIn,
              strapwise.ContactIn, strapwise.PadIn, strapwise.DiscIn,
-             strapwise.ChuckIn, strapwise.SqueezeIn)
+             strapwise.ChuckIn, strapwise.SqueezeIn, strapwise.CoupleIn, strapwise.TripodIn)
 ANSWERS = (strapwise.ThreadOut, strapwise.GradeOut, strapwise.LubricationOut,
            strapwise.TorqueOut, strapwise.ChartOut, strapwise.StrapOut,
            strapwise.TiltOut, strapwise.PlaceOut, strapwise.StrapTorqueOut,
@@ -60,7 +60,7 @@ ANSWERS = (strapwise.ThreadOut, strapwise.GradeOut, strapwise.LubricationOut,
            strapwise.ScrewOut, strapwise.CylinderOut, strapwise.SwingOut,
            strapwise.VacuumOut, strapwise.AdhesiveOut, strapwise.BarOut,
            strapwise.ContactOut, strapwise.PadOut, strapwise.DiscOut,
-           strapwise.ChuckOut, strapwise.SqueezeOut)
+           strapwise.ChuckOut, strapwise.SqueezeOut, strapwise.CoupleOut, strapwise.TripodOut)
 
 TABLE = "name: bench\nthread: M12\ntorque [N.m];force [kN]\n20;8.31\n40;16.9\n"
 
