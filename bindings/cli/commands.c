@@ -179,7 +179,7 @@ static const command list[] = {
      .usage = "(--thread THREAD | --screw-diameter LENGTH --pitch LENGTH) "
               "(--torque TORQUE | --force FORCE | --hand-force FORCE "
               "--handle-length LENGTH) [options]",
-     .text = "",
+     .text = "For a nut on a stud, with its lubrication: strapwise preload.\n",
      .example =
          "strapwise clamp screw --screw-diameter 3/4in --pitch 1/6in --profile "
          "acme --collar-radius 1/2in --hand-force 68lbf --handle-length 3.5in",

@@ -4,6 +4,7 @@
  */
 #include "../common.h"
 #include "../near.h"
+#include "../random.h"
 
 /* Every room by the names of its functions. */
 typedef struct {
@@ -295,7 +296,48 @@ START_TEST(ends)
 }
 END_TEST
 
+static double anywhere(const sw_field *f, randoms *r)
+{
+    if (f->min > 0)
+        return random_log(r, f->min, f->max);
+    return random_below(r, 2) ? random_between(r, f->min, f->max)
+                              : fmin(f->max, random_log(r, 1e-9, 1e3));
+}
+
+/* Anything at all: an answer of finite numbers or a refusal in one line. */
+START_TEST(anything)
+{
+    randoms some = {41};
+    for (int i = 0; i < ROOMS; i++) {
+        const room *r = &all[i];
+        int answered = 0;
+        for (int n = 0; n < (r->in == SW_STRUCT_DISC_IN ? 1000 : 20000); n++) {
+            space in, out;
+            sw_error err;
+            good_question(r, &in);
+            for (int k = 0; sw_field_at(r->in, k); k++) {
+                const sw_field *f = sw_field_at(r->in, k);
+                if (random_below(&some, 3))
+                    continue;
+                if (f->type == SW_FIELD_NUMBER) {
+                    set_field(&in, f, anywhere(f, &some));
+                } else if (f->type == SW_FIELD_WORD) {
+                    const int word = 1 + random_below(&some, 2);
+                    memcpy(in.byte + f->offset, &word, sizeof word);
+                }
+            }
+            if (solve(r, &in, &out, &err))
+                check_error(r->name, &err, err.code);
+            else
+                answered++;
+        }
+        must(answered >= 20, "%s: %d", r->name, answered);
+    }
+}
+END_TEST
+
 int main(void)
 {
-    return RUN_TESTS("room", open_and_null, resolving, every_field, ends);
+    return RUN_TESTS("room", open_and_null, resolving, every_field, ends,
+                     anything);
 }
