@@ -189,6 +189,14 @@ START_TEST(arms)
     out = sw_swing(&in, NULL);
     near(out.available_N, 2500, 0, 1e-12);
     near(out.moment_use, 1, 0, 1e-12);
+    /* rated at a pressure too: the lower of both */
+    const double by_force = out.allowed_pressure_MPa;
+    in.rated_pressure_MPa = 2 * by_force;
+    near(sw_swing(&in, NULL).allowed_pressure_MPa, by_force, 0, 1e-12);
+    in.rated_pressure_MPa = by_force / 2;
+    near(sw_swing(&in, NULL).allowed_pressure_MPa, by_force / 2 * 50 / 60, 0,
+         1e-12);
+    in.rated_pressure_MPa = SW_UNSET;
     /* a longer arm lowers force, allowance and pressure */
     double force = 1e9, allowed = 1e9, pressure = 1e9;
     for (in.arm_mm = 30; in.arm_mm < 150; in.arm_mm += 10) {

@@ -178,6 +178,13 @@ START_TEST(net_normal)
     near(good(&at).turn_margin, k, 0, 1e-9);
     in.axial_cut_N = 300;
     near(good(&in).turn_margin, without, 0, 1e-12);
+    /* nor where it presses inside the driver against tipping */
+    in = question();
+    in.cut_diameter_mm = 40;
+    in.radial_cut_N = 100;
+    in.cut_height_mm = 20;
+    in.axial_cut_N = 500;
+    near(good(&in).tip_margin, 5000 * 40 / 2000.0, 0, 1e-12);
 }
 END_TEST
 
