@@ -94,6 +94,10 @@
 %rename(ChuckOut) sw_chuck_out;
 %rename(SqueezeIn) sw_squeeze_in;
 %rename(SqueezeOut) sw_squeeze_out;
+%rename(CoupleIn) sw_couple_in;
+%rename(CoupleOut) sw_couple_out;
+%rename(TripodIn) sw_tripod_in;
+%rename(TripodOut) sw_tripod_out;
 
 /* a part on its fixture */
 %rename(Fixture) sw_fixture;
@@ -151,6 +155,8 @@
 %ignore sw_disc_defaults;
 %ignore sw_chuck_defaults;
 %ignore sw_squeeze_defaults;
+%ignore sw_couple_defaults;
+%ignore sw_tripod_defaults;
 /* methods of a class */
 %ignore sw_pairs_new;
 %ignore sw_pairs_free;
@@ -291,7 +297,9 @@ static int sw_take_word(const char *word, int list, int *value,
               int sw_pad_resolve,
               int sw_disc_resolve,
               int sw_chuck_resolve,
-              int sw_squeeze_resolve {
+              int sw_squeeze_resolve,
+              int sw_couple_resolve,
+              int sw_tripod_resolve {
     %set_output(SW_NONE);
 }
 
@@ -509,6 +517,8 @@ static int sw_take_word(const char *word, int list, int *value,
 %input_struct(sw_disc_in, DiscIn, sw_disc_defaults)
 %input_struct(sw_chuck_in, ChuckIn, sw_chuck_defaults)
 %input_struct(sw_squeeze_in, SqueezeIn, sw_squeeze_defaults)
+%input_struct(sw_couple_in, CoupleIn, sw_couple_defaults)
+%input_struct(sw_tripod_in, TripodIn, sw_tripod_defaults)
 
 /* ---- classes: what owns memory ---- */
 
@@ -670,6 +680,8 @@ typedef struct sw_drawing {
 %include <strapwise/squeeze.h>
 %include <strapwise/fixture.h>
 %include <strapwise/hold.h>
+%include <strapwise/couple.h>
+%include <strapwise/tripod.h>
 
 %inline %{
 sw_drawing *draw_strap(const sw_strap_in *q, double width_px, double text_px,

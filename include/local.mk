@@ -48,4 +48,6 @@ roominclude_HEADERS = \
 	include/strapwise/disc.h \
 	include/strapwise/chuck.h \
 	include/strapwise/squeeze.h \
+	include/strapwise/couple.h \
+	include/strapwise/tripod.h \
 	include/strapwise/words.h

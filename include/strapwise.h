@@ -50,5 +50,7 @@
 #include <strapwise/disc.h>
 #include <strapwise/chuck.h>
 #include <strapwise/squeeze.h>
+#include <strapwise/couple.h>
+#include <strapwise/tripod.h>
 
 #endif

@@ -82,7 +82,7 @@ libstrapwise_la_SOURCES = \
 	lib/clamp/vacuum.c lib/clamp/adhesive.c lib/clamp/bar.c \
 	lib/clamp/contact.c lib/clamp/pad.c \
 	lib/hold/face_turn.h lib/hold/face_turn.c lib/hold/disc.c \
-	lib/hold/chuck.c lib/hold/squeeze.c \
+	lib/hold/chuck.c lib/hold/squeeze.c lib/hold/couple.c lib/hold/tripod.c \
 	lib/sheet/svg.h lib/sheet/svg.c \
 	lib/sheet/scale.h lib/sheet/scale.c \
 	lib/sheet/lettering.h lib/sheet/lettering.c \

@@ -68,7 +68,15 @@ C_TESTS = \
 	tests/hold/test_fixture \
 	tests/hold/test_guard \
 	tests/hold/test_engine \
-	tests/hold/test_hold
+	tests/hold/test_hold \
+	tests/base/test_room \
+	tests/clamp/test_screw \
+	tests/clamp/test_vacuum \
+	tests/clamp/test_bar \
+	tests/clamp/test_contact \
+	tests/hold/test_disc \
+	tests/hold/test_chuck \
+	tests/hold/test_couple
 
 if HAVE_CHECK
 check_LTLIBRARIES = libfailing.la
@@ -92,6 +100,7 @@ TESTS += \
 	tests/cli/spread.sh \
 	tests/cli/weakest.sh \
 	tests/cli/page.sh \
+	tests/cli/clamps.sh \
 	tests/cli/picture.sh \
 	tests/cli/hold.sh \
 	tests/cli/corpus.sh
@@ -184,6 +193,31 @@ tests_clamp_test_strap_spread_LDADD = $(TEST_LIBS) $(GSL_LIBS)
 tests_clamp_test_strap_window_SOURCES = tests/clamp/test_strap_window.c
 tests_clamp_test_strap_window_CPPFLAGS = $(TEST_CPPFLAGS) $(GSL_CFLAGS)
 tests_clamp_test_strap_window_LDADD = $(TEST_LIBS) $(GSL_LIBS)
+
+tests_base_test_room_SOURCES = tests/base/test_room.c
+tests_base_test_room_CPPFLAGS = $(TEST_CPPFLAGS)
+tests_base_test_room_LDADD = $(TEST_LIBS)
+tests_clamp_test_screw_SOURCES = tests/clamp/test_screw.c
+tests_clamp_test_screw_CPPFLAGS = $(TEST_CPPFLAGS)
+tests_clamp_test_screw_LDADD = $(TEST_LIBS)
+tests_clamp_test_vacuum_SOURCES = tests/clamp/test_vacuum.c
+tests_clamp_test_vacuum_CPPFLAGS = $(TEST_CPPFLAGS)
+tests_clamp_test_vacuum_LDADD = $(TEST_LIBS)
+tests_clamp_test_bar_SOURCES = tests/clamp/test_bar.c
+tests_clamp_test_bar_CPPFLAGS = $(TEST_CPPFLAGS)
+tests_clamp_test_bar_LDADD = $(TEST_LIBS)
+tests_clamp_test_contact_SOURCES = tests/clamp/test_contact.c
+tests_clamp_test_contact_CPPFLAGS = $(TEST_CPPFLAGS)
+tests_clamp_test_contact_LDADD = $(TEST_LIBS)
+tests_hold_test_disc_SOURCES = tests/hold/test_disc.c
+tests_hold_test_disc_CPPFLAGS = $(TEST_CPPFLAGS)
+tests_hold_test_disc_LDADD = $(TEST_LIBS)
+tests_hold_test_chuck_SOURCES = tests/hold/test_chuck.c
+tests_hold_test_chuck_CPPFLAGS = $(TEST_CPPFLAGS)
+tests_hold_test_chuck_LDADD = $(TEST_LIBS)
+tests_hold_test_couple_SOURCES = tests/hold/test_couple.c
+tests_hold_test_couple_CPPFLAGS = $(TEST_CPPFLAGS)
+tests_hold_test_couple_LDADD = $(TEST_LIBS)
 
 tests_base_test_quantile_SOURCES = tests/base/test_quantile.c
 tests_base_test_quantile_CPPFLAGS = $(TEST_CPPFLAGS)

@@ -165,6 +165,7 @@ struct command {
 const command *command_named(const char *name);
 const command *command_at(int index);
 void help_overview(page *p);
+void help_clamps(page *p);
 void help_command(page *p, request *r);
 
 int run_thread(request *r, page *p);
@@ -179,6 +180,7 @@ int run_weakest(request *r, page *p);
 int run_materials(request *r, page *p);
 int run_tool(request *r, page *p);
 int run_calibrate(request *r, page *p);
+int run_clamp(request *r, page *p);
 int run_page(request *r, page *p);
 int run_cases(request *r, page *p);
 int run_check(request *r, page *p);
@@ -287,6 +289,10 @@ void say_tools_one(page *p, const char *name, const sw_tool_out *t);
 void say_tools_not(page *p, const char *name, const sw_error *err,
                    double torque_Nm, int torque_unit);
 void say_calibrate(page *p, request *r, const sw_calibrate_out *o);
+/* the first sentence on a clamp or a closed form of holding */
+void say_clamp_lead(page *p, request *r, const answer *a);
+/* `as` "bar": bar and psi; "inHg": kPa and inHg; "psi": MPa and psi */
+void say_shop_pressure(page *p, int us, double MPa, const char *as);
 
 /* ---- calibration.c: a file of pairs, and its K as a nut factor ---- */
 

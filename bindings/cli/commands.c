@@ -121,6 +121,160 @@ static const command list[] = {
      .hidden = "",
      .positional = "thread",
      .run = run_strip},
+    {.name = "pad",
+     .purpose = "does a pad, nose or button mark the part?",
+     .usage = "--force FORCE --part-material NAME (--pad-diameter LENGTH | "
+              "--pad-length LENGTH --pad-width LENGTH | --nose round|ball "
+              "--nose-radius LENGTH) [options]",
+     .text = "",
+     .example = "strapwise pad --force 4kN --pad-diameter 16mm --pad-material "
+                "C11000 --part-material 6061-T6",
+     .topic = "pad",
+     .more = "",
+     .hidden = "",
+     .positional = "",
+     .run = run_clamp},
+    {.name = "disc",
+     .purpose =
+         "a disc between driver and live-centre cap: does it turn or tip off?",
+     .usage = "--thrust FORCE --driver-diameter LENGTH [--cut-diameter LENGTH "
+              "--tangential-cut FORCE] [options]",
+     .text = "An axial cut is positive toward the driver. --required-margin is "
+             "2 unless you say otherwise.\n",
+     .example = "strapwise disc --thrust 5kN --driver-diameter 80mm "
+                "--driver-bore 50mm --cut-diameter 120mm --tangential-cut 150N",
+     .topic = "disc",
+     .more = "",
+     .hidden = "",
+     .positional = "",
+     .run = run_clamp},
+    {.name = "chuck",
+     .purpose = "chuck jaws at speed: grip, margin, and the speed that ends it",
+     .usage = "--chuck-force FORCE [--jaw-mass MASS --jaw-radius LENGTH "
+              "--speed RPM] [options]",
+     .text = "The chuck force is that of all jaws together, standing.\n",
+     .example =
+         "strapwise chuck --chuck-force 40kN --jaw-mass 2kg --jaw-radius 80mm "
+         "--speed 2000rpm --mu-jaw 0.2 --grip-diameter 120mm --cut-diameter "
+         "100mm --tangential-cut 2kN --feed-cut 800N",
+     .topic = "chuck",
+     .more = "",
+     .hidden = "",
+     .positional = "",
+     .run = run_clamp},
+    {.name = "vacuum",
+     .purpose = "a vacuum plate: does the part slide, gape or tip?",
+     .usage = "--vacuum PRESSURE (--seal-length LENGTH --seal-width LENGTH | "
+              "--seal-area AREA) [options]",
+     .text = "",
+     .example = "strapwise vacuum --vacuum 24inHg --seal-length 150mm "
+                "--seal-width 100mm --side-cut 80N --cut-height 20mm",
+     .topic = "vacuum",
+     .more = "",
+     .hidden = "",
+     .positional = "",
+     .run = run_clamp},
+    {.name = "clamp screw",
+     .purpose = "a screw clamp or through-screw: force of a torque",
+     .usage = "(--thread THREAD | --screw-diameter LENGTH --pitch LENGTH) "
+              "(--torque TORQUE | --force FORCE | --hand-force FORCE "
+              "--handle-length LENGTH) [options]",
+     .text = "For a nut on a stud, with its lubrication: strapwise preload.\n",
+     .example =
+         "strapwise clamp screw --screw-diameter 3/4in --pitch 1/6in --profile "
+         "acme --collar-radius 1/2in --hand-force 68lbf --handle-length 3.5in",
+     .topic = "screw",
+     .more = "",
+     .hidden = "",
+     .positional = "",
+     .run = run_clamp},
+    {.name = "clamp cylinder",
+     .purpose = "a hydraulic or air cylinder, its maker's limit kept",
+     .usage = "--pressure PRESSURE (--bore LENGTH | --piston-area AREA) "
+              "[--limit FORCE] [options]",
+     .text = "",
+     .example = "strapwise clamp cylinder --pressure 25bar --piston-area 32cm2 "
+                "--efficiency 1 --limit 7kN",
+     .topic = "cylinder",
+     .more = "",
+     .hidden = "",
+     .positional = "",
+     .run = run_clamp},
+    {.name = "clamp swing",
+     .purpose = "a swing clamp or pivoted arm: force and highest pressure",
+     .usage = "--arm LENGTH (--pressure PRESSURE --bore LENGTH | --input-force "
+              "FORCE) [--rated-force FORCE --rated-arm LENGTH --rated-pressure "
+              "PRESSURE] [options]",
+     .text = "The maker's chart governs.\n",
+     .example =
+         "strapwise clamp swing --arm 65mm --pressure 70bar --bore 32mm --rod "
+         "16mm --rated-force 3kN --rated-arm 50mm --rated-pressure 70bar",
+     .topic = "swing",
+     .more = "",
+     .hidden = "",
+     .positional = "",
+     .run = run_clamp},
+    {.name = "clamp adhesive",
+     .purpose = "tape or glue, by the data sheet alone",
+     .usage = "--shear PRESSURE --tension PRESSURE --sheet-factor NUMBER "
+              "--bond-length LENGTH --bond-width LENGTH [options]",
+     .text = "Without a strength from the maker's data sheet, and its factor, "
+             "nothing is calculated.\n",
+     .example = "strapwise clamp adhesive --shear 0.5MPa --tension 0.4MPa "
+                "--sheet-factor 3 --bond-length 100mm --bond-width 60mm "
+                "--side-cut 100N --cut-height 5mm",
+     .topic = "adhesive",
+     .more = "",
+     .hidden = "",
+     .positional = "",
+     .run = run_clamp},
+    {.name = "clamp bar",
+     .purpose = "a bar pulled down by two studs onto two pads",
+     .usage = "--stud1 FORCE --stud2 FORCE --span LENGTH --pad1 LENGTH --pad2 "
+              "LENGTH --bar-width LENGTH --bar-thickness LENGTH [options]",
+     .text = "Pads are measured from the first stud.\n",
+     .example =
+         "strapwise clamp bar --stud1 6kN --stud2 6kN --span 200mm --pad1 50mm "
+         "--pad2 150mm --bar-width 40mm --bar-thickness 20mm --hole 14mm",
+     .topic = "bar",
+     .more = "",
+     .hidden = "",
+     .positional = "",
+     .run = run_clamp},
+    {.name = "clamp squeeze",
+     .purpose = "squeeze for a cut that friction holds: one face or two?",
+     .usage = "--cut FORCE [--faces 1|2] [--squeeze FORCE] [options]",
+     .text = "",
+     .example = "strapwise clamp squeeze --cut 1000N --mu-face 0.2",
+     .topic = "squeeze",
+     .more = "",
+     .hidden = "",
+     .positional = "",
+     .run = run_clamp},
+    {.name = "clamp couple",
+     .purpose = "two pads against a push and a couple, by friction",
+     .usage = "--normal1 FORCE --distance LENGTH [--across FORCE] [--along "
+              "FORCE] [--couple TORQUE] [options]",
+     .text = "The push goes through the middle between the pads.\n",
+     .example = "strapwise clamp couple --normal1 4kN --distance 200mm "
+                "--across 400N --couple 20N.m",
+     .topic = "couple",
+     .more = "",
+     .hidden = "",
+     .positional = "",
+     .run = run_clamp},
+    {.name = "clamp tripod",
+     .purpose = "what each of three supports carries, or that the part rocks",
+     .usage = "--x1 LENGTH --y1 LENGTH ... --x3 LENGTH --y3 LENGTH --force "
+              "FORCE --x LENGTH --y LENGTH",
+     .text = "",
+     .example = "strapwise clamp tripod --x1 0mm --y1 0mm --x2 200mm --y2 0mm "
+                "--x3 100mm --y3 150mm --force 3kN --x 100mm --y 60mm",
+     .topic = "tripod",
+     .more = "",
+     .hidden = "",
+     .positional = "",
+     .run = run_clamp},
     {.name = "materials",
      .purpose = "materials of parts, plates, straps and T-nuts",
      .usage = "[options]",

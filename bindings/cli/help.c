@@ -13,13 +13,29 @@ void help_overview(page *p)
     for (int i = 0; command_at(i); i++) {
         page_add(p, "  ");
         page_add(p, command_at(i)->name);
-        page_tab(p, 12);
+        page_tab(p, 18);
         page_add(p, command_at(i)->purpose);
         page_add(p, "\n");
     }
     page_add(p, "\nstrapwise TOPIC --help shows the options of a topic.\n"
                 "A number takes its unit with it: 30mm, \"1.25 in\", 12kN, "
                 "\"25 ft-lbf\".\n");
+}
+
+void help_clamps(page *p)
+{
+    page_add(p, "clamps other than straps\n\n");
+    for (int i = 0; command_at(i); i++) {
+        if (strncmp(command_at(i)->name, "clamp ", 6) != 0)
+            continue;
+        page_add(p, "  strapwise ");
+        page_add(p, command_at(i)->name);
+        page_tab(p, 30);
+        page_add(p, command_at(i)->purpose);
+        page_add(p, "\n");
+    }
+    page_add(p, "\nEach takes --help. Vacuum, pads, chuck and disc are topics "
+                "of their own.\n");
 }
 
 /* What the value looks like. */
@@ -115,6 +131,9 @@ void help_command(page *p, request *r)
     if (request_option(r, "--method", strlen("--method")))
         say_names(p, "Methods:", sw_method_name);
     if (request_option(r, "--material", strlen("--material")))
+        say_names(p, "Materials:", sw_material_name);
+    if (request_option(r, "--part-material", strlen("--part-material")) ||
+        request_option(r, "--bar-material", strlen("--bar-material")))
         say_names(p, "Materials:", sw_material_name);
     if (listed(c->more, "tools")) {
         page_add(p, "\n");

@@ -13,11 +13,13 @@ strapwise_SOURCES = \
 	bindings/cli/arguments.c \
 	bindings/cli/spell.c \
 	bindings/cli/topics.h bindings/cli/topics.c \
+	bindings/cli/topics_clamp.c \
 	bindings/cli/topic_fields.c bindings/cli/slots.c \
 	bindings/cli/run_single.c \
 	bindings/cli/run_strap.c bindings/cli/find.c \
 	bindings/cli/spread.c bindings/cli/window.c \
 	bindings/cli/run_methods.c \
+	bindings/cli/run_clamp.c bindings/cli/say_clamp.c \
 	bindings/cli/run_strip.c bindings/cli/run_weakest.c \
 	bindings/cli/chart.h bindings/cli/run_chart.c \
 	bindings/cli/run_tool.c bindings/cli/say_tool.c \

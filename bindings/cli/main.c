@@ -68,6 +68,10 @@ static int run(const command *c, int argc, char **argv)
     return status;
 }
 
+#define CLAMPS                                                                 \
+    "clamp: which kind? screw, cylinder, swing, adhesive, bar, squeeze, "      \
+    "couple or tripod"
+
 int main(int argc, char **argv)
 {
     page p = {0};
@@ -91,10 +95,28 @@ int main(int argc, char **argv)
                         "options come after the topic; "
                         "strapwise alone lists the topics",
                         (char *)NULL);
+    const int at = help ? 2 : 1; /* of the topic's first word */
+    char two[40] = "";
+    if (strcmp(word, "clamp") == 0) { /* a topic of two words */
+        const char *second = argc > at + 1 ? argv[at + 1] : "";
+        if (!second[0] || second[0] == '-') {
+            if (!help && second[0] && strcmp(second, "--help") != 0 &&
+                strcmp(second, "-h") != 0)
+                return complain(BAD_INPUT, "", CLAMPS, (char *)NULL);
+            if (!help && !second[0])
+                return complain(BAD_INPUT, "", CLAMPS, (char *)NULL);
+            help_clamps(&p);
+            return show(&p, "");
+        }
+        copy_cut(two, sizeof two, "clamp ");
+        copy_cut(two + strlen(two), sizeof two - strlen(two), second);
+        word = two;
+    }
     const command *c = command_named(word);
     if (!c)
         return unknown_topic(word);
     char ask[] = "--help";
     char *asked[] = {ask, NULL};
-    return help ? run(c, 1, asked) : run(c, argc - 2, argv + 2);
+    const int first = at + 1 + (two[0] != '\0');
+    return help ? run(c, 1, asked) : run(c, argc - first, argv + first);
 }

@@ -389,5 +389,8 @@ const topic *topic_named(const char *name)
     for (int i = 0; i < TOPICS; i++)
         if (strcmp(list[i].name, name) == 0)
             return &list[i];
+    for (int i = 0; topic_clamp_at(i); i++)
+        if (strcmp(topic_clamp_at(i)->name, name) == 0)
+            return topic_clamp_at(i);
     return NULL;
 }

@@ -34,6 +34,19 @@ typedef struct {
         sw_strip_in strip;
         sw_tool_in tool;
         sw_calibrate_in calibrate;
+        sw_screw_in screw;
+        sw_cylinder_in cylinder;
+        sw_swing_in swing;
+        sw_vacuum_in vacuum;
+        sw_adhesive_in adhesive;
+        sw_bar_in bar;
+        sw_contact_in contact;
+        sw_pad_in pad;
+        sw_disc_in disc;
+        sw_chuck_in chuck;
+        sw_squeeze_in squeeze;
+        sw_couple_in couple;
+        sw_tripod_in tripod;
     } in;
     union {
         sw_spread_in spread;
@@ -67,6 +80,19 @@ typedef struct {
         sw_turn_out turn;
         sw_quantity_out quantity;
         sw_calibrate_out calibrate;
+        sw_screw_out screw;
+        sw_cylinder_out cylinder;
+        sw_swing_out swing;
+        sw_vacuum_out vacuum;
+        sw_adhesive_out adhesive;
+        sw_bar_out bar;
+        sw_contact_out contact;
+        sw_pad_out pad;
+        sw_disc_out disc;
+        sw_chuck_out chuck;
+        sw_squeeze_out squeeze;
+        sw_couple_out couple;
+        sw_tripod_out tripod;
     } out;
     sw_error err;
 } answer;
@@ -82,6 +108,9 @@ typedef struct topic {
     const char *(*not_checked)(int); /* or NULL */
     size_t warnings; /* where `warnings` is in the result, 0 for nowhere */
 } topic;
+
+/* Rows of the table in topics_clamp.c, or NULL past the last. */
+const topic *topic_clamp_at(int index);
 
 /* The topic with this name, or NULL. */
 const topic *topic_named(const char *name);

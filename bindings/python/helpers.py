@@ -203,7 +203,9 @@ for _cls, _structure in (
         (SqueezeIn, _STRUCT_SQUEEZE_IN),
         (_SupportIn, _STRUCT_SUPPORT_IN), (_ClampIn, _STRUCT_CLAMP_IN),
         (_StopIn, _STRUCT_STOP_IN), (_LoadIn, _STRUCT_LOAD_IN),
-        (_WeightIn, _STRUCT_WEIGHT_IN), (_HoldIn, _STRUCT_HOLD_IN)):
+        (_WeightIn, _STRUCT_WEIGHT_IN), (_HoldIn, _STRUCT_HOLD_IN),
+        (CoupleIn, _STRUCT_COUPLE_IN),
+        (TripodIn, _STRUCT_TRIPOD_IN)):
     _dress(_cls, _Question, _structure)
 for _cls, _structure in (
         (ThreadOut, _STRUCT_THREAD_OUT), (GradeOut, _STRUCT_GRADE_OUT),
@@ -235,7 +237,9 @@ for _cls, _structure in (
         (ChuckOut, _STRUCT_CHUCK_OUT),
         (SqueezeOut, _STRUCT_SQUEEZE_OUT),
         (HoldOut, _STRUCT_HOLD_OUT), (HoldPointOut, _STRUCT_HOLD_POINT_OUT),
-        (HoldContactOut, _STRUCT_HOLD_CONTACT_OUT)):
+        (HoldContactOut, _STRUCT_HOLD_CONTACT_OUT),
+        (CoupleOut, _STRUCT_COUPLE_OUT),
+        (TripodOut, _STRUCT_TRIPOD_OUT)):
     _dress(_cls, _Answer, _structure)
 del _cls, _structure
 
@@ -534,7 +538,9 @@ def assumed(q, nut=None):
                      (PadIn, _pad_assumed),
                      (DiscIn, _disc_assumed),
                      (ChuckIn, _chuck_assumed),
-                     (SqueezeIn, _squeeze_assumed)):
+                     (SqueezeIn, _squeeze_assumed),
+                     (CoupleIn, _couple_assumed),
+                     (TripodIn, _tripod_assumed)):
         if isinstance(q, cls):
             return [_assumption(a) for a in _until_end(ask, q)]
     if isinstance(q, SpreadIn):

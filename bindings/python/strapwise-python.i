@@ -166,6 +166,8 @@ static int sw_tell_progress(double done, void *with)
 %private(_disc_assumed, sw_disc_assumed)
 %private(_chuck_assumed, sw_chuck_assumed)
 %private(_squeeze_assumed, sw_squeeze_assumed)
+%private(_couple_assumed, sw_couple_assumed)
+%private(_tripod_assumed, sw_tripod_assumed)
 %private(_warning_name, sw_warning_name)
 %private(_warning_text, sw_warning_text)
 %private(_Assumption, sw_assumption)
@@ -400,6 +402,24 @@ Returns a SqueezeOut.";
 %feature("docstring") sw_squeeze_in
 "Question to squeeze(). Required: cut.";
 %feature("docstring") sw_squeeze_out "Answer of squeeze().";
+%feature("docstring") sw_couple
+"Margin of two pads against a push along the table and a couple, by friction.
+
+Returns a CoupleOut.";
+%feature("docstring") sw_couple_resolve
+"Fills every open field of a CoupleIn in place; assumed() lists them.";
+%feature("docstring") sw_couple_in
+"Question to couple(). Required: first normal force, distance; and a load.";
+%feature("docstring") sw_couple_out "Answer of couple().";
+%feature("docstring") sw_tripod
+"What each of three supports carries of a force, or that the part rocks.
+
+Returns a TripodOut.";
+%feature("docstring") sw_tripod_resolve
+"Fills every open field of a TripodIn in place; assumed() lists them.";
+%feature("docstring") sw_tripod_in
+"Question to tripod(). Required: all three places, the force and its place.";
+%feature("docstring") sw_tripod_out "Answer of tripod().";
 
 %feature("docstring") sw_torque
 "Torque (N.m) to preload (N), preload to torque, or both at a fraction of yield.

@@ -29,12 +29,14 @@ typedef struct {
                                  100000 */
     double tangential_cut_N; /**< cut round the disc, 0 .. 1e8 */
     double radial_cut_N;     /**< cut toward or from the axis, 0 .. 1e8 */
-    double axial_cut_N;   /**< cut along the axis; positive: toward the driver,
+    double axial_cut_N;    /**< cut along the axis; positive: toward the driver,
                              -1e8 .. 1e8 */
-    double cut_height_mm; /**< driver's face to the cut, along the axis, 0 ..
+    double cut_height_mm;  /**< driver's face to the cut, along the axis, 0 ..
                                100000 */
-    double cap_radius_mm; /**< radius of the cap, only where its quill
+    double cap_radius_mm;  /**< radius of the cap, only where its quill
                                resists tilting, 0 .. 100000 */
+    double center_limit_N; /**< largest axial load the live centre is made
+                                for, 0.001 .. 1e8 */
     double required_margin; /**< wanted margin on the cut, 1 .. 20 */
     uint64_t assumed; /**< set by the library: bit n = field n is a default
                            of the library and may change with the others */

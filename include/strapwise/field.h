@@ -99,7 +99,11 @@ typedef enum {
     SW_STRUCT_HOLD_OUT,
     SW_STRUCT_HOLD_POINT_OUT,
     SW_STRUCT_HOLD_CONTACT_OUT,
-    SW_STRUCT_COUNT = SW_STRUCT_HOLD_CONTACT_OUT
+    SW_STRUCT_COUPLE_IN,
+    SW_STRUCT_COUPLE_OUT,
+    SW_STRUCT_TRIPOD_IN,
+    SW_STRUCT_TRIPOD_OUT,
+    SW_STRUCT_COUNT = SW_STRUCT_TRIPOD_OUT
 } sw_struct;
 
 /** One field of a struct. `status`, `warnings`, `assumed` and `seal`

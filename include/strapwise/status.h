@@ -215,8 +215,8 @@ SW_API int sw_status_count(void);
       "editions of the table of cutting constants disagree about this metal: " \
       "the larger force was taken, the other is down to 0.6 of it")            \
     X(SW_WARN_DEVICE_LIMIT, 48, "device_limit",                                \
-      "the pressure would give more than the maker of the clamp allows: "      \
-      "lower it, and set the valve so that it cannot rise")                    \
+      "more is asked than the maker of the device allows: lower pressure or "  \
+      "thrust, and see that it cannot rise")                                   \
     X(SW_WARN_PAD_CREEPS, 49, "pad_creeps",                                    \
       "a plastic pad creeps: its force falls in minutes to hours by an "       \
       "amount that nobody can calculate; tighten again, measure, or use "      \

@@ -126,7 +126,8 @@ extern const sw_field sw__screw_in_fields[], sw__screw_out_fields[],
     sw__bar_out_fields[], sw__contact_in_fields[], sw__contact_out_fields[],
     sw__pad_in_fields[], sw__pad_out_fields[], sw__disc_in_fields[],
     sw__disc_out_fields[], sw__chuck_in_fields[], sw__chuck_out_fields[],
-    sw__squeeze_in_fields[], sw__squeeze_out_fields[];
+    sw__squeeze_in_fields[], sw__squeeze_out_fields[], sw__couple_in_fields[],
+    sw__couple_out_fields[], sw__tripod_in_fields[], sw__tripod_out_fields[];
 
 extern const sw_field sw__job_out_fields[], sw__job_corner_out_fields[],
     sw__job_clamp_out_fields[], sw__job_operation_out_fields[],

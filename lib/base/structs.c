@@ -83,4 +83,8 @@ const sw_field *const sw__fields_of[SW_STRUCT_COUNT + 1] = {
     [SW_STRUCT_HOLD_OUT] = sw__hold_out_fields,
     [SW_STRUCT_HOLD_POINT_OUT] = sw__hold_point_out_fields,
     [SW_STRUCT_HOLD_CONTACT_OUT] = sw__hold_contact_out_fields,
+    [SW_STRUCT_COUPLE_IN] = sw__couple_in_fields,
+    [SW_STRUCT_COUPLE_OUT] = sw__couple_out_fields,
+    [SW_STRUCT_TRIPOD_IN] = sw__tripod_in_fields,
+    [SW_STRUCT_TRIPOD_OUT] = sw__tripod_out_fields,
 };

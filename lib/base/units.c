@@ -145,7 +145,7 @@ static const struct {
     {"mm/kN", SW_KIND_COMPLIANCE, 1e-3},
     {"um/kN", SW_KIND_COMPLIANCE, 1e-6},
     {"rpm", SW_KIND_ROTATION, 1},
-    {"1/min", SW_KIND_ROTATION, 1},
+    {"rev/min", SW_KIND_ROTATION, 1},
     {"kg", SW_KIND_MASS, 1},
     {"g", SW_KIND_MASS, 1e-3},
     {"lb", SW_KIND_MASS, POUND_KG},

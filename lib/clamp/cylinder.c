@@ -28,7 +28,7 @@ const sw_field sw__cylinder_in_fields[] = {
     SW__IN(low_pressure_MPa, "MPa", 0.0001, 1000, 0, 0, "no fall allowed for"),
     SW__IN(bore_mm, "mm", 0.5, 2000, 0, 0, ""),
     SW__IN(rod_mm, "mm", 0, 2000, 0, 0, "no rod on the pressure side"),
-    SW__IN(piston_area_mm2, "mm2", 0.1, 1e7, 0, 0, ""),
+    SW__IN(piston_area_mm2, "mm2", 0.1, 1e7, 0, 0, "from bore and rod"),
     SW__IN_WORD(side, SW_WORDS_SIDE, "the full bore pushes"),
     SW__IN(efficiency, "", 0.1, 1, 0.85, 0.98,
            "0.9: common practice, no source"),

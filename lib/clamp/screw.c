@@ -36,8 +36,8 @@ const sw_field sw__screw_in_fields[] = {
     SW__IN_TEXT(thread, ""),
     SW__IN_WORD(screw, SW_WORDS_SCREW, "a screw that presses with its end"),
     SW__IN_WORD(profile, SW_WORDS_PROFILE, "by the thread; else trapezoidal"),
-    SW__IN(screw_diameter_mm, "mm", 0.5, 500, 0, 0, ""),
-    SW__IN(pitch_mm, "mm", 0.05, 100, 0, 0, ""),
+    SW__IN(screw_diameter_mm, "mm", 0.5, 500, 0, 0, "by the thread"),
+    SW__IN(pitch_mm, "mm", 0.05, 100, 0, 0, "by the thread"),
     SW__IN(starts, "", 1, 12, 0, 0, "single start"),
     SW__IN_TIMES(mean_diameter_mm, "mm", 0.5, 500, 0.97, 1.03,
                  "pitch diameter of the thread; outside diameter less half the "

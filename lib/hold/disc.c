@@ -23,7 +23,7 @@
  * Derived from equilibrium; (2) textbook. One face drives: a cap on a live
  * centre turns with the disc. (6) a ring gapes later than a full face.
  *
- * Not in it: rating of the live centre, a thrust that slackens as the disc
+ * Not in it: a live centre whose rating is not given, a thrust that slackens as the disc
  * warms, bending of a thin disc beyond the driver, chatter, what a cut that
  * stops and starts does. A disc that slips comes out of the lathe.
  */
@@ -47,6 +47,7 @@ const sw_field sw__disc_in_fields[] = {
     SW__IN(axial_cut_N, "N", -1e8, 1e8, 0, 0, "none given"),
     SW__IN(cut_height_mm, "mm", 0, 100000, 0, 0, "at the driver's face"),
     SW__IN(cap_radius_mm, "mm", 0, 100000, 0, 0, "the quill is not counted on"),
+    SW__IN(center_limit_N, "N", 0.001, 1e8, 0, 0, ""),
     SW__IN(required_margin, "", 1, 20, 1.5, 4,
            "2.0: VDI 3106 has 1.5 at least; chuck manuals 2.0 and, long "
            "overhang, 4.0"),
@@ -190,6 +191,10 @@ static int disc_solve(const sw_disc_in *in, sw_disc_out *out, sw_error *err)
     (void)err;
     set_turn(in, out);
     set_tips(in, out);
+    /* a cut away from the driver comes on top of the thrust */
+    if (sw__is_set(in->center_limit_N) &&
+        in->thrust_N + fmax(0, -in->axial_cut_N) > in->center_limit_N)
+        out->warnings |= SW_WARN_DEVICE_LIMIT;
     if (sw__is_set(out->gap_margin) && out->gap_margin < out->margin)
         out->warnings |= SW_WARN_GAP_FIRST;
     out->verdict = sw__stays(out->margin, in->required_margin);

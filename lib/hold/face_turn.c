@@ -19,7 +19,7 @@
  * (1) is limit analysis with given normal force, exact for friction; (2) is the
  * integral over the angle. d is convex and M + s Q straight, so that (1) has one
  * valley. Torque over radius, M alone, is 10 to 23 % too high for a cut at 1.5
- * to 2.5 ro, and an ellipse through the two simple limits 3 to 8 %; neither is
+ * to 2.5 ro, and an ellipse through the two simple limits 4 to 8 %; neither is
  * used.
  *
  * Not in it: what the live centre holds sideways (safe), pressure that the cut

@@ -45,8 +45,8 @@ const sw_field sw__squeeze_out_fields[] = {
 };
 #undef SW__S
 
-static int squeeze_fill(sw_squeeze_in *in, const sw__filler *fill, uint64_t *warnings,
-                     sw_error *err)
+static int squeeze_fill(sw_squeeze_in *in, const sw__filler *fill,
+                        uint64_t *warnings, sw_error *err)
 {
     (void)warnings;
     if (!sw__is_set(in->cut_N))
@@ -59,7 +59,8 @@ static int squeeze_fill(sw_squeeze_in *in, const sw__filler *fill, uint64_t *war
     return SW_OK;
 }
 
-static int squeeze_solve(const sw_squeeze_in *in, sw_squeeze_out *out, sw_error *err)
+static int squeeze_solve(const sw_squeeze_in *in, sw_squeeze_out *out,
+                         sw_error *err)
 {
     int first = 0;
     (void)err;

@@ -39,7 +39,11 @@ START_TEST(factors)
                                                        "megapascal",
                                                        "degree",
                                                        "millimeter / meter",
-                                                       "millimeter / newton"};
+                                                       "millimeter / newton",
+                                                       "rev/min",
+                                                       "kilogram",
+                                                       "millimeter^2",
+                                                       "meter"};
     for (size_t i = 0; i < UNITS_LISTED; i++) {
         const units_row *u = &units_listed[i];
         sw_error err;

@@ -19,7 +19,9 @@ WORDS = {"nan": float("nan"), "inf": float("inf"), "-inf": float("-inf"),
          "unset": UNSET}
 FIELD_ARGUMENTS = ("designation", "text", "kind", "grade", "lubrication",
                    "tool", "method", "material",
-                   "nut_class", "strap_material")
+                   "nut_class", "strap_material",
+                   "material1", "material2", "bar_material", "pad_material",
+                   "part_material")
 
 
 class Malformed(Exception):
@@ -96,6 +98,11 @@ TOPICS = {
     "t_quantile": (None, ("p", "df"),
                    lambda q, g: strapwise.t_quantile(g.p, g.df)),
 }
+for _name in ("screw", "cylinder", "swing", "vacuum", "adhesive",
+              "bar", "contact", "pad", "disc", "chuck",
+              "squeeze", "couple", "tripod"):
+    TOPICS[_name] = (getattr(strapwise, _name.capitalize() + "In"), (),
+                     lambda q, g, _name=_name: getattr(strapwise, _name)(q))
 # struct of the second question, which the call finds as g.beside
 BESIDE = {"spread": strapwise.SpreadIn, "window": strapwise.SpreadIn,
           "strap_spread": strapwise.SpreadIn,

@@ -1,0 +1,237 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Say clamp: the sentence that comes first: does it hold, what does it give.
+ */
+#include "cli.h"
+
+#include <string.h>
+
+static void say_stays(page *p, int verdict, int first, double margin,
+                      double wanted)
+{
+    if (!verdict) {
+        page_add(p, "No cut was given, so nothing is said about a margin. ");
+        return;
+    }
+    page_add(p, verdict == SW_STAYS_YES      ? "Holds"
+                : verdict == SW_STAYS_BARELY ? "Too little margin"
+                                             : "Does not hold");
+    page_add(p, ": margin ");
+    page_number(p, margin, 3);
+    page_add(p, " on the cut, ");
+    page_number(p, wanted, 3);
+    page_add(p, " wanted. ");
+    static const char *const what[] = {
+        NULL,
+        "First the part slides. ",
+        "First it turns on its face. ",
+        "First a gap opens at its edge. ",
+        "First it tips over an edge. ",
+        "First it lifts off. ",
+        "First the bond tears. ",
+        "The speed has taken the whole grip. ",
+    };
+    if (first)
+        page_add(p, what[first]);
+}
+
+static void lead_screw(page *p, int us, const sw_screw_out *o)
+{
+    say_force(p, us, o->force_N);
+    page_add(p, " along the screw at ");
+    say_torque(p, us, o->torque_Nm);
+    page_add(p, ". Friction scatters: hold with the low end, look for bow and "
+                "marks with the high end.");
+}
+
+static void lead_cylinder(page *p, int us, const sw_cylinder_in *q,
+                          const sw_cylinder_out *o)
+{
+    page_add(p, "Count on ");
+    say_force(p, us, o->force_N);
+    page_add(p, " at ");
+    say_shop_pressure(p, us, q->pressure_MPa, "bar");
+    if (o->warnings & SW_WARN_DEVICE_LIMIT) {
+        page_add(p, ": the maker's limit caps it; the pressure alone would "
+                    "give ");
+        say_force(p, us, o->uncapped_N);
+    } else if (!is_known(o->limit_use)) {
+        page_add(p, ". The maker's limit is not given: look it up (--limit)");
+    }
+    page_add(p, ".");
+}
+
+static void lead_swing(page *p, int us, const sw_swing_in *q,
+                       const sw_swing_out *o)
+{
+    page_add(p, "Count on ");
+    say_force(p, us, o->force_N);
+    page_add(p, " at the end of an arm of ");
+    say_length(p, us, q->arm_mm);
+    if (o->warnings & SW_WARN_DEVICE_LIMIT)
+        page_add(p, ": more than the arm's rated moment is asked of it, lower "
+                    "the pressure");
+    page_add(p, ". The maker's chart governs.");
+}
+
+static void lead_vacuum(page *p, int us, const sw_vacuum_in *q,
+                        const sw_vacuum_out *o)
+{
+    say_stays(p, o->verdict, o->first, o->margin, q->required_margin);
+    page_add(p, "The plate holds ");
+    say_force(p, us, o->held_N);
+    page_add(p, " at ");
+    say_shop_pressure(p, us, q->vacuum_MPa, "inHg");
+    page_add(p, ", ");
+    say_percent(p, o->vacuum_share);
+    page_add(p, " of the air there. ");
+    if (o->first == SW_LOSES_SLIDE && o->verdict != SW_STAYS_YES)
+        page_add(p, "Stops on the side the cut pushes to help most; abrasive "
+                    "sheet under the part too, once tested. ");
+    page_add(p, "A seal leaks at the first gap, which comes "
+                "long before the part tips.");
+}
+
+static void lead_bar(page *p, int us, const sw_bar_out *o)
+{
+    page_add(p, "The first pad gets ");
+    say_force(p, us, o->pad1_N);
+    page_add(p, ", the second ");
+    say_force(p, us, o->pad2_N);
+    page_add(p, ". The bar ");
+    page_add(p, is_known(o->yield_margin) && o->yield_margin < 1
+                    ? "bends past its yield: take a thicker one."
+                    : "bends within its yield.");
+}
+
+static void lead_pad(page *p, int us, const sw_pad_out *o)
+{
+    page_add(p, "A mark on the part is ");
+    page_add(p, sw_word(SW_WORDS_MARK, o->mark));
+    page_add(p, ": ");
+    say_stress(p, us, o->pressure_MPa);
+    if (is_known(o->part_ratio)) {
+        page_add(p, " is ");
+        say_percent(p, o->part_ratio);
+        page_add(p, " of what the part stands (");
+        page_add(p, sw_word(SW_WORDS_LIMIT, o->part_limit_kind));
+        page_add(p, ")");
+    }
+    page_add(p, ". ");
+    if (is_known(o->pad_ratio) && o->pad_ratio > 1)
+        page_add(p, "The pad itself gives first. ");
+    if (o->warnings & SW_WARN_PAD_CREEPS)
+        page_add(p, "It is plastic and creeps: how much force is left, "
+                    "measure.");
+}
+
+static void lead_disc(page *p, int us, const sw_disc_in *q,
+                      const sw_disc_out *o)
+{
+    say_stays(p, o->verdict, o->first, o->margin, q->required_margin);
+    page_add(p, "The driver's face carries ");
+    say_torque(p, us, o->torque_Nm);
+    page_add(p, q->driven_faces > 1
+                    ? ", two driven faces counted: only right if the cap "
+                      "drives too."
+                    : ", one face: a cap on a live centre turns with the disc "
+                      "and drives nothing.");
+    if (is_known(o->rim_N)) {
+        page_add(p, " A cut at the rim also pushes it sideways: it turns at ");
+        say_force(p, us, o->rim_N);
+        page_add(p, ", not at torque over radius.");
+    }
+}
+
+static void lead_chuck(page *p, int us, const sw_chuck_in *q,
+                       const sw_chuck_out *o)
+{
+    say_stays(p, o->verdict, o->first, o->margin, q->required_margin);
+    page_add(p, "The jaws grip with ");
+    say_force(p, us, o->grip_N);
+    page_add(p, " at ");
+    page_number(p, q->speed_rpm, 5);
+    page_add(p, KEEP "rpm, all jaws together (each jaw is one face). ");
+    if (is_known(o->speed_67_rpm)) {
+        page_add(p, "Never above ");
+        page_number(p, o->speed_67_rpm, 4);
+        page_add(p, KEEP "rpm, nor above what chuck and maker allow.");
+    }
+}
+
+static void lead_squeeze(page *p, int us, const sw_squeeze_in *q,
+                         const sw_squeeze_out *o)
+{
+    if (o->verdict)
+        say_stays(p, o->verdict, 0, o->margin, q->required_margin);
+    page_add(p, "Squeeze with ");
+    say_force(p, us, o->squeeze_needed_N);
+    page_add(p, q->faces > 1 ? ", counted on two faces. Only right if neither "
+                               "can move sideways; on one face it takes "
+                             : ", counted on one face. If both faces grip and "
+                               "neither can move sideways, ");
+    say_force(p, us, q->faces > 1 ? o->normal_N : o->normal_N / 2);
+    page_add(p, q->faces > 1 ? "." : " will do.");
+}
+
+static void lead_couple(page *p, const sw_couple_in *q, const sw_couple_out *o)
+{
+    say_stays(p, o->verdict, 0, o->margin, q->required_margin);
+    page_add(p, q->faces > 1
+                    ? "Two faces of each clamp are counted: only right if the "
+                      "toe cannot move sideways."
+                    : "One face of each clamp is counted, the pad's: twice as "
+                      "much only if the toe cannot move sideways.");
+}
+
+static void lead_tripod(page *p, int us, const sw_tripod_out *o)
+{
+    page_add(p, "The part stands: the force lies ");
+    say_length(p, us, o->inside_mm);
+    page_add(p, " inside the triangle, and its lightest support carries ");
+    say_percent(p, o->least_share);
+    page_add(p, ".");
+}
+
+void say_clamp_lead(page *p, request *r, const answer *a)
+{
+    const char *name = r->topic->name;
+    const int us = r->us;
+    question q = r->question; /* with its defaults */
+    if (strcmp(name, "screw") == 0) {
+        lead_screw(p, us, &a->out.screw);
+    } else if (strcmp(name, "cylinder") == 0) {
+        lead_cylinder(p, us, &q.in.cylinder, &a->out.cylinder);
+    } else if (strcmp(name, "swing") == 0) {
+        lead_swing(p, us, &q.in.swing, &a->out.swing);
+    } else if (strcmp(name, "bar") == 0) {
+        lead_bar(p, us, &a->out.bar);
+    } else if (strcmp(name, "pad") == 0) {
+        lead_pad(p, us, &a->out.pad);
+    } else if (strcmp(name, "vacuum") == 0) {
+        if (!sw_vacuum_resolve(&q.in.vacuum, NULL))
+            lead_vacuum(p, us, &q.in.vacuum, &a->out.vacuum);
+    } else if (strcmp(name, "adhesive") == 0) {
+        if (sw_adhesive_resolve(&q.in.adhesive, NULL))
+            return;
+        const sw_adhesive_out *o = &a->out.adhesive;
+        say_stays(p, o->verdict, o->first, o->margin,
+                  q.in.adhesive.required_margin);
+        page_add(p, "By the data sheet alone, its factor and the scatter of "
+                    "bonds taken off.");
+    } else if (strcmp(name, "disc") == 0) {
+        if (!sw_disc_resolve(&q.in.disc, NULL))
+            lead_disc(p, us, &q.in.disc, &a->out.disc);
+    } else if (strcmp(name, "chuck") == 0) {
+        if (!sw_chuck_resolve(&q.in.chuck, NULL))
+            lead_chuck(p, us, &q.in.chuck, &a->out.chuck);
+    } else if (strcmp(name, "squeeze") == 0) {
+        if (!sw_squeeze_resolve(&q.in.squeeze, NULL))
+            lead_squeeze(p, us, &q.in.squeeze, &a->out.squeeze);
+    } else if (strcmp(name, "couple") == 0) {
+        if (!sw_couple_resolve(&q.in.couple, NULL))
+            lead_couple(p, &q.in.couple, &a->out.couple);
+    } else if (strcmp(name, "tripod") == 0) {
+        lead_tripod(p, us, &a->out.tripod);
+    }
+}
