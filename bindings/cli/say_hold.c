@@ -96,6 +96,12 @@ static void say_no_rest(page *p, const judged *h)
         }
         break;
     case SW_REST_MOVES:
+        if (is_known(o->rest_margin) && o->rest_margin < 1e-6) {
+            page_add(p, "It is on the point of rocking before the cut: ");
+            if (!say_outside(p, h))
+                page_add(p, "the supports only just carry what presses on it");
+            break;
+        }
         page_add(p, "It does not hold: the side pull of the straps moves it "
                     "before the cut");
         if (is_known(o->rest_margin) && o->rest_margin < 1) {

@@ -200,6 +200,7 @@ START_TEST(rows)
         {"_px", "px"},
         {"_rpm", "rpm"},
         {"_kg", "kg"},
+        {"_N_per_mm", "N/mm"},
     };
     for (int s = 1; s <= SW_STRUCT_COUNT; s++)
         for (int i = 0; sw_field_at(s, i); i++) {

@@ -104,7 +104,7 @@ spoil() # NAME SED-SCRIPT
     check test ! -s "$tmp/err"
 }
 spoil rocks 's/- place: \[225 mm, 140 mm\]/- place: [100 mm, 60 mm]/'
-has 'It rocks before the cut: clamp C3 stands outside of the supports'
+has 'It is on the point of rocking before the cut: clamp C3 stands outside of the supports'
 spoil moves 's/supports: 0.15/supports: 0.05/'
 has 'the side pull of the straps moves it before the cut'
 cat >"$tmp/lifts.yaml" <<'EOF2'
@@ -125,6 +125,11 @@ check test "$status" -eq 1
 has 'It does not hold: the cut moves it, margin 0.41' 'it lifts off S' \
     'hold limit'
 has_not 'on every nut'
+
+sed -e 's/100 mm, 60 mm/190 mm, 140 mm/' "$tmp/lifts.yaml" >"$tmp/rocks.yaml"
+run hold "$tmp/rocks.yaml"
+check test "$status" -eq 1
+has 'It rocks before the cut: clamp C1 stands outside of the supports'
 
 # ---- the map
 
