@@ -165,6 +165,7 @@ static double draw(sw__map *m, sw__svg *s, sw_error *err, int *status)
     sw__map_part(m);
     sw__map_contacts(m);
     sw__map_path(m);
+    sw__map_push(m);
     sw__map_names(m);
     sw__map_numbers(m);
     const double y = sw__map_legend(m, m->frame.bottom + 2.4 * m->em);

@@ -70,6 +70,7 @@ void sw__map_margin(const sw__map *m, double margin, char *text, size_t room);
 
 void sw__map_part(sw__map *m);     /* map_contacts.c */
 void sw__map_contacts(sw__map *m); /* map_contacts.c */
+void sw__map_push(sw__map *m);     /* map_contacts.c */
 void sw__map_names(sw__map *m);    /* map_contacts.c */
 void sw__map_path(sw__map *m);     /* map_points.c */
 void sw__map_numbers(sw__map *m);  /* map_points.c */

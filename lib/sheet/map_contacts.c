@@ -109,7 +109,7 @@ static void draw_clamp(sw__map *m, const sw_job_clamp_out *c)
 }
 
 /* Where all straps together push the part; from its centre of gravity. */
-static void draw_push(sw__map *m)
+void sw__map_push(sw__map *m)
 {
     if (!sw__is_set(m->out.net_side_N) || m->out.net_side_N < 0.5)
         return;
@@ -133,7 +133,6 @@ void sw__map_contacts(sw__map *m)
         draw_support(m, &m->job->support[i]);
     for (int i = 0; i < m->job->stops; i++)
         draw_stop(m, &m->job->stop[i]);
-    draw_push(m);
 }
 
 /* A name as near as there is room, with a line to its place where that is not

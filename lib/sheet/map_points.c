@@ -59,7 +59,9 @@ void sw__map_margin(const sw__map *m, double margin, char *text, size_t room)
     } else if (margin >= 10) {
         sw_format(floor(margin + 1e-9), 5, number, sizeof number);
     } else {
-        sw_format_fixed(floor(10 * margin + 1e-9) / 10, 1, number,
+        const int decimals = margin < 1 ? 2 : 1;
+        const double scale = decimals == 2 ? 100 : 10;
+        sw_format_fixed(floor(scale * margin + 1e-9) / scale, decimals, number,
                         sizeof number);
     }
     sw__line_add(&line, number);

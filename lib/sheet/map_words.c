@@ -104,7 +104,7 @@ static sw__point next(row *r, const char *words)
         r->y += 1.6 * em;
     }
     const sw__point sign = {r->x + 0.9 * em, r->y - 0.35 * em};
-    sw__svg_text(r->m->svg, (sw__point){r->x + 2.2 * em, r->y}, "start", "",
+    sw__svg_text(r->m->svg, (sw__point){r->x + 2.4 * em, r->y}, "start", "",
                  words);
     r->x += need;
     return sign;

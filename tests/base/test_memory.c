@@ -228,8 +228,65 @@ START_TEST(fixture)
 }
 END_TEST
 
+static const char a_job[] =
+    "strapwise: 1\n"
+    "part: {material: 6061-T6, size: [90 mm, 60 mm], thickness: 9 mm}\n"
+    "supports:\n  - place: [10 mm, 10 mm]\n  - place: [80 mm, 10 mm]\n"
+    "  - place: [45 mm, 50 mm]\n"
+    "stops:\n  - {place: [0 mm, 20 mm], push: +x}\n"
+    "clamps:\n  - {kind: strap, place: [45 mm, 30 mm], toward stud: +y, "
+    "thread: M8, torque: 5 N.m, stud to toe: 20 mm, stud to heel: 40 mm, heel "
+    "height: 9 mm}\n"
+    "operations:\n  - cut: {kind: force, force x: 10 N}\n"
+    "    path: {lines: [[[20 mm, 20 mm], [70 mm, 20 mm]]]}\n";
+
+START_TEST(job)
+{
+    sw_error err;
+    sw_job *j = NULL;
+    int n = 0;
+    for (; !j; n++) {
+        left = n;
+        j = sw_job_read(a_job, strlen(a_job), "j.yaml", &err);
+        left = -1;
+        if (!j)
+            check_memory("job", &err, err.code);
+    }
+    ck_assert_int_ge(n, 8); /* tree, letters, job, defaults, points */
+    sw_fixture *f = NULL;
+    for (n = 0; !f; n++) {
+        left = n;
+        f = sw_job_fixture(j, 0, &err);
+        left = -1;
+        if (!f)
+            check_memory("fixture", &err, err.code);
+    }
+    ck_assert_int_ge(n, 5);
+    sw_hold *h = sw_hold_new(f, NULL, NULL, NULL, &err);
+    must(h || err.code == SW_ERR_NULL, "%s", err.message);
+    if (!h) { /* it wants its question */
+        sw_hold_in in;
+        ck_assert_int_eq(sw_job_hold_in(j, 0, &in, &err), 0);
+        h = sw_hold_new(f, &in, NULL, NULL, &err);
+    }
+    sw_drawing *d = NULL;
+    for (n = 0; !d; n++) {
+        left = n;
+        d = sw_hold_map(j, 0, h, NULL, &err);
+        left = -1;
+        if (!d)
+            check_memory("map", &err, err.code);
+    }
+    ck_assert_int_ge(n, 5);
+    sw_drawing_free(d);
+    sw_hold_free(h);
+    sw_fixture_free(f);
+    sw_job_free(j);
+}
+END_TEST
+
 int main(void)
 {
     return RUN_TESTS("memory", pairs, calibrate, plot, strap_drawings, fixture,
-                     hold);
+                     hold, job);
 }

@@ -46,7 +46,7 @@ build()
         -DSW_BUILD -DSW__VERSION='"fuzz"' -DSW__TABLES_VERSION='"fuzz"' "$@"
 }
 
-for target in text strap pairs; do
+for target in text strap pairs job; do
     mkdir -p "$tmp/$target" "$tmp/seeds-$target" "$tmp/found-$target"
     cp "$here/corpus/$target"-* "$tmp/seeds-$target/" || exit 1
     # shellcheck disable=SC2046 # lists of words
@@ -54,16 +54,18 @@ for target in text strap pairs; do
         "$here/fuzz_$target.c" ||
         ! build -w -o "$tmp/fuzz_$target" "$tmp/fuzz_$target.o" \
             "$top"/lib/*/*.c "$BUILD"/tables/*.c \
-            $(pkg-config --cflags --libs gsl) -lm
+            $(pkg-config --cflags --libs gsl yaml-0.1) -lglpk -lpthread -lm
     then
         echo "FAIL $target: does not build"
         failed=$((failed + 1))
         continue
     fi
+    longest=400
+    test $target = job && longest=3000
     # a soft strap asked backwards by its band takes seconds: no finding
     "$tmp/fuzz_$target" -max_total_time="$seconds" \
         -timeout=60 -report_slow_units=60 \
-        -max_len=400 -rss_limit_mb=2048 -print_final_stats=1 \
+        -max_len=$longest -rss_limit_mb=2048 -print_final_stats=1 \
         -artifact_prefix="$tmp/found-$target/" \
         "$tmp/$target" "$tmp/seeds-$target" >"$tmp/said" 2>&1
     status=$?
