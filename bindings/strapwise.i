@@ -64,6 +64,8 @@
 %rename(StripIn) sw_strip_in;
 %rename(StripOut) sw_strip_out;
 %rename(ThreadOut) sw_thread_out;
+%rename(TightIn) sw_tight_in;
+%rename(TightOut) sw_tight_out;
 %rename(TiltOut) sw_tilt_out;
 %rename(ShopToolOut) sw_shop_tool_out;
 %rename(ToolIn) sw_tool_in;
@@ -103,6 +105,7 @@
 %ignore sw_engage_defaults;
 %ignore sw_strap_defaults;
 %ignore sw_strip_defaults;
+%ignore sw_tight_defaults;
 %ignore sw_tool_defaults;
 %ignore sw_torque_defaults;
 /* methods of a class */
@@ -332,6 +335,7 @@ static int sw_take_word(const char *word, int list, int *value,
 %enddef
 
 %word_field(basis, SW_WORDS_BASIS)
+%word_field(facing, SW_WORDS_FACING)
 %word_field(foot, SW_WORDS_FOOT)
 %word_field(form, SW_WORDS_FORM)
 %word_field(heel, SW_WORDS_HEEL)
@@ -419,6 +423,7 @@ static int sw_take_word(const char *word, int list, int *value,
 %input_struct(sw_engage_in, EngageIn, sw_engage_defaults)
 %input_struct(sw_strap_in, StrapIn, sw_strap_defaults)
 %input_struct(sw_strip_in, StripIn, sw_strip_defaults)
+%input_struct(sw_tight_in, TightIn, sw_tight_defaults)
 %input_struct(sw_tool_in, ToolIn, sw_tool_defaults)
 %input_struct(sw_torque_in, TorqueIn, sw_torque_defaults)
 
@@ -505,6 +510,7 @@ typedef struct sw_drawing {
 %include <strapwise/remark.h>
 %include <strapwise/strap_drawing.h>
 %include <strapwise/tilt_plot.h>
+%include <strapwise/tight.h>
 
 %inline %{
 sw_drawing *draw_strap(const sw_strap_in *q, double width_px, double text_px,

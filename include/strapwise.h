@@ -34,5 +34,6 @@
 #include <strapwise/remark.h>
 #include <strapwise/strap_spread.h>
 #include <strapwise/strap_drawing.h>
+#include <strapwise/tight.h>
 
 #endif

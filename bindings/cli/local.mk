@@ -18,6 +18,7 @@ strapwise_SOURCES = \
 	bindings/cli/run_strap.c bindings/cli/find.c \
 	bindings/cli/spread.c bindings/cli/window.c \
 	bindings/cli/run_methods.c \
+	bindings/cli/run_tight.c \
 	bindings/cli/run_strip.c bindings/cli/run_weakest.c \
 	bindings/cli/chart.h bindings/cli/run_chart.c \
 	bindings/cli/run_tool.c bindings/cli/say_tool.c \

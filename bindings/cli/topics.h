@@ -39,6 +39,7 @@ typedef struct {
         sw_spread_in spread;
         sw_engage_in engage;
     } beside;              /* a second question, of some topics */
+    sw_tight_in tight;     /* a third, of one */
     const sw_pairs *pairs; /* what a calibration is put with */
     topic_arguments arguments;
 } question;
@@ -67,6 +68,8 @@ typedef struct {
         sw_turn_out turn;
         sw_quantity_out quantity;
         sw_calibrate_out calibrate;
+        sw_tight_out tight;
+        sw_remedy_out remedy;
     } out;
     sw_error err;
 } answer;
@@ -81,6 +84,8 @@ typedef struct topic {
     sw_assumption (*assumed)(const question *, int, sw_error *);
     const char *(*not_checked)(int); /* or NULL */
     size_t warnings; /* where `warnings` is in the result, 0 for nowhere */
+    int third; /* sw_struct of a third question, which stands first; 0 for none
+                */
 } topic;
 
 /* The topic with this name, or NULL. */

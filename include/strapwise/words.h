@@ -169,7 +169,10 @@ typedef enum {
     SW_WORDS_ABOUT,     /**< sw_about */
     SW_WORDS_PART,      /**< sw_part */
     SW_WORDS_NEEDED,    /**< sw_needed */
-    SW_WORDS_COUNT = SW_WORDS_NEEDED
+    SW_WORDS_FACING,    /**< sw_facing */
+    SW_WORDS_GOVERNS,   /**< sw_governs */
+    SW_WORDS_REMEDY,    /**< sw_remedy */
+    SW_WORDS_COUNT = SW_WORDS_REMEDY
 } sw_words;
 
 /** Word of an enumerator ("flat"), or NULL when there is none. */

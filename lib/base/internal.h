@@ -113,7 +113,8 @@ extern const sw_field sw__thread_out_fields[], sw__grade_out_fields[],
     sw__strip_out_fields[], sw__engage_in_fields[], sw__gives_out_fields[],
     sw__turn_out_fields[], sw__strap_drawing_in_fields[],
     sw__support_in_fields[], sw__clamp_in_fields[], sw__stop_in_fields[],
-    sw__load_in_fields[], sw__weight_in_fields[];
+    sw__load_in_fields[], sw__weight_in_fields[], sw__tight_in_fields[],
+    sw__tight_out_fields[], sw__remedy_out_fields[];
 
 /* The list of each struct, by sw_struct (structs.c). */
 extern const sw_field *const sw__fields_of[SW_STRUCT_COUNT + 1];

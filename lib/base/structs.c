@@ -44,4 +44,7 @@ const sw_field *const sw__fields_of[SW_STRUCT_COUNT + 1] = {
     [SW_STRUCT_STOP_IN] = sw__stop_in_fields,
     [SW_STRUCT_LOAD_IN] = sw__load_in_fields,
     [SW_STRUCT_WEIGHT_IN] = sw__weight_in_fields,
+    [SW_STRUCT_TIGHT_IN] = sw__tight_in_fields,
+    [SW_STRUCT_TIGHT_OUT] = sw__tight_out_fields,
+    [SW_STRUCT_REMEDY_OUT] = sw__remedy_out_fields,
 };

@@ -35,6 +35,9 @@ static const char *const word[SW_WORDS_COUNT + 1][MOST + 1] = {
     [SW_WORDS_ABOUT] = {NULL, "part", "reason", "change"},
     [SW_WORDS_PART] = {NULL, "support", "clamp", "stop", "load"},
     [SW_WORDS_NEEDED] = {NULL, "rest", "yes", "no"},
+    [SW_WORDS_FACING] = {NULL, "opposed", "alike"},
+    [SW_WORDS_GOVERNS] = {NULL, "slide", "lift"},
+    [SW_WORDS_REMEDY] = {NULL, "straps", "cut", "tightening", "level", "grip"},
 };
 
 const char *sw_word(int list, int value)

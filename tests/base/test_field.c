@@ -68,6 +68,9 @@ static const described all[] = {
     IN(sw_stop_in, SW_STRUCT_STOP_IN),
     IN(sw_load_in, SW_STRUCT_LOAD_IN),
     IN(sw_weight_in, SW_STRUCT_WEIGHT_IN),
+    IN(sw_tight_in, SW_STRUCT_TIGHT_IN),
+    OUT(sw_tight_out, SW_STRUCT_TIGHT_OUT),
+    OUT(sw_remedy_out, SW_STRUCT_REMEDY_OUT),
 };
 
 enum { ALL = sizeof all / sizeof all[0], LARGEST = 2048 };

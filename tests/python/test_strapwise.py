@@ -41,12 +41,12 @@ LBF_N = 4.4482216152605      # exact: 0.45359237 kg * 9.80665 m/s2
 INLBF_NM = LBF_N * 0.0254    # exact
 
 QUESTIONS = (TorqueIn, ChartIn, StrapIn, SpreadIn, ToolIn, CalibrateIn,
-             strapwise.StripIn,
+             strapwise.StripIn, strapwise.TightIn,
              strapwise.EngageIn)
 ANSWERS = (strapwise.ThreadOut, strapwise.GradeOut, strapwise.LubricationOut,
            strapwise.TorqueOut, strapwise.ChartOut, strapwise.StrapOut,
            strapwise.TiltOut, strapwise.PlaceOut, strapwise.StrapTorqueOut,
-           strapwise.MaterialOut,
+           strapwise.MaterialOut, strapwise.TightOut,
            strapwise.NutOut,
            strapwise.StripOut,
            strapwise.TurnOut,
@@ -942,7 +942,7 @@ class Structs(unittest.TestCase):
                     self.assertEqual(q.word(name), text)
                     self.assertEqual(make(**{name: value}).word(name), text)
                     tried += 1
-        self.assertEqual(tried, 29)
+        self.assertEqual(tried, 31)
 
     def test_subclass(self):
         class Strap(StrapIn):
