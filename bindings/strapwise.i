@@ -64,6 +64,8 @@
 %rename(StripIn) sw_strip_in;
 %rename(StripOut) sw_strip_out;
 %rename(ThreadOut) sw_thread_out;
+%rename(TightIn) sw_tight_in;
+%rename(TightOut) sw_tight_out;
 %rename(TiltOut) sw_tilt_out;
 %rename(ShopToolOut) sw_shop_tool_out;
 %rename(ToolIn) sw_tool_in;
@@ -142,6 +144,7 @@
 %ignore sw_engage_defaults;
 %ignore sw_strap_defaults;
 %ignore sw_strip_defaults;
+%ignore sw_tight_defaults;
 %ignore sw_tool_defaults;
 %ignore sw_torque_defaults;
 %ignore sw_screw_defaults;
@@ -404,6 +407,7 @@ static int sw_take_word(const char *word, int list, int *value,
 %word_field(basis, SW_WORDS_BASIS)
 %word_field(depth, SW_WORDS_DEPTH)
 %word_field(needed, SW_WORDS_NEEDED)
+%word_field(facing, SW_WORDS_FACING)
 %word_field(foot, SW_WORDS_FOOT)
 %word_field(form, SW_WORDS_FORM)
 %word_field(heel, SW_WORDS_HEEL)
@@ -504,6 +508,7 @@ static int sw_take_word(const char *word, int list, int *value,
 %input_struct(sw_load_in, _LoadIn, sw_load_defaults)
 %input_struct(sw_weight_in, _WeightIn, sw_weight_defaults)
 %input_struct(sw_hold_in, _HoldIn, sw_hold_defaults)
+%input_struct(sw_tight_in, TightIn, sw_tight_defaults)
 %input_struct(sw_tool_in, ToolIn, sw_tool_defaults)
 %input_struct(sw_torque_in, TorqueIn, sw_torque_defaults)
 %input_struct(sw_screw_in, ScrewIn, sw_screw_defaults)
@@ -682,6 +687,7 @@ typedef struct sw_drawing {
 %include <strapwise/hold.h>
 %include <strapwise/couple.h>
 %include <strapwise/tripod.h>
+%include <strapwise/tight.h>
 
 %inline %{
 sw_drawing *draw_strap(const sw_strap_in *q, double width_px, double text_px,

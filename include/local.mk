@@ -30,6 +30,7 @@ roominclude_HEADERS = \
 	include/strapwise/strap_spread.h \
 	include/strapwise/strip.h \
 	include/strapwise/thread.h \
+	include/strapwise/tight.h \
 	include/strapwise/tilt_plot.h \
 	include/strapwise/tool.h \
 	include/strapwise/torque.h \

@@ -52,5 +52,6 @@
 #include <strapwise/squeeze.h>
 #include <strapwise/couple.h>
 #include <strapwise/tripod.h>
+#include <strapwise/tight.h>
 
 #endif

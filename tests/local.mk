@@ -76,7 +76,8 @@ C_TESTS = \
 	tests/clamp/test_contact \
 	tests/hold/test_disc \
 	tests/hold/test_chuck \
-	tests/hold/test_couple
+	tests/hold/test_couple \
+	tests/hold/test_tight
 
 if HAVE_CHECK
 check_LTLIBRARIES = libfailing.la
@@ -99,6 +100,7 @@ TESTS += \
 	tests/cli/calibrate.sh \
 	tests/cli/spread.sh \
 	tests/cli/weakest.sh \
+	tests/cli/tight.sh \
 	tests/cli/page.sh \
 	tests/cli/clamps.sh \
 	tests/cli/picture.sh \
@@ -321,6 +323,10 @@ tests_clamp_test_remark_LDADD = $(TEST_LIBS)
 tests_clamp_test_seat_SOURCES = tests/clamp/test_seat.c lib/clamp/seat.c
 tests_clamp_test_seat_CPPFLAGS = $(TEST_CPPFLAGS) -I$(top_srcdir)/lib
 tests_clamp_test_seat_LDADD = $(CHECK_LIBS)
+
+tests_hold_test_tight_SOURCES = tests/hold/test_tight.c
+tests_hold_test_tight_CPPFLAGS = $(TEST_CPPFLAGS)
+tests_hold_test_tight_LDADD = $(TEST_LIBS)
 
 # What needs the whole fixture.
 tests_hold_test_fixture_SOURCES = tests/hold/test_fixture.c

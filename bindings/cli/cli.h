@@ -61,7 +61,7 @@ typedef struct {
     int given;
 } option;
 
-#define OPTIONS_MOST 100
+#define OPTIONS_MOST 140
 
 /* Whence a nut factor came; file NULL: from no calibration. */
 typedef struct {
@@ -174,6 +174,7 @@ int run_preload(request *r, page *p);
 int run_chart(request *r, page *p);
 int run_strap(request *r, page *p);
 int run_window(request *r, page *p);
+int run_tight(request *r, page *p);
 int run_methods(request *r, page *p);
 int run_strip(request *r, page *p);
 int run_weakest(request *r, page *p);
@@ -243,6 +244,7 @@ void say_assumed(page *p, int us, const topic *t, const question *q,
 /* those of the second question alone */
 void say_assumed_second(page *p, int us, const request *r);
 void say_assumed_value(page *p, int us, const sw_assumption *a);
+void say_assumed_one(page *p, int us, const sw_assumption *a);
 /* the defaults of a strap that matter, the largest first */
 void say_matters(page *p, int us, const sw_strap_in *in, double toe_N);
 void say_not_checked(page *p, const topic *t);

@@ -92,6 +92,24 @@ static const command list[] = {
      .hidden = " preload_N torque_Nm use" TRIALS,
      .positional = "thread",
      .run = run_window},
+    {.name = "tight",
+     .purpose = "the short way: torque on every nut for a part and a cut",
+     .usage = "--thread THREAD --straps NUMBER --cut FORCE --stud-to-toe LENGTH "
+              "--stud-to-heel LENGTH (--part-height LENGTH --heel-height "
+              "LENGTH | --tilt ANGLE) [options]",
+     .text = "Equal straps round a part, a support under every toe. The cut is "
+             "its largest sideways force; --part-length and --part-width let "
+             "turning and tipping be checked; --limit, or --material with "
+             "--toe-area, bounds the force of one toe.\n",
+     .example = "strapwise tight --thread M12 --straps 4 --cut 500N "
+                "--stud-to-toe 30mm --stud-to-heel 60mm --part-height 40mm "
+                "--heel-height 40mm --part-length 240mm --part-width 160mm "
+                "--restraint held --limit 12kN",
+     .topic = "tight",
+     .more = " assumed nut_factor_from",
+     .hidden = " preload_N torque_Nm" TRIALS,
+     .positional = "",
+     .run = run_tight},
     {.name = "weakest",
      .purpose = "what gives first on one strap: stud, threads, nut, washer",
      .usage = "--thread THREAD (--preload FORCE | --torque TORQUE) "

@@ -96,6 +96,7 @@ static const char *const *keys_of(const topic *t)
     case SW_STRUCT_STRAP_OUT:
         return strap_keys;
     case SW_STRUCT_TOOL_OUT:
+    case SW_STRUCT_TIGHT_OUT:
         return tool_keys;
     case SW_STRUCT_CALIBRATE_OUT:
         return calibrate_keys;

@@ -20,6 +20,7 @@ strapwise_SOURCES = \
 	bindings/cli/spread.c bindings/cli/window.c \
 	bindings/cli/run_methods.c \
 	bindings/cli/run_clamp.c bindings/cli/say_clamp.c \
+	bindings/cli/run_tight.c \
 	bindings/cli/run_strip.c bindings/cli/run_weakest.c \
 	bindings/cli/chart.h bindings/cli/run_chart.c \
 	bindings/cli/run_tool.c bindings/cli/say_tool.c \

@@ -72,7 +72,7 @@ void say_assumed_value(page *p, int us, const sw_assumption *a)
     page_add(p, ")");
 }
 
-static void assumed_one(page *p, int us, const sw_assumption *a)
+void say_assumed_one(page *p, int us, const sw_assumption *a)
 {
     enum { VALUE = 22, REST = 42 };
     char name[48];
@@ -103,7 +103,7 @@ void say_assumed_second(page *p, int us, const request *r)
         if (lines++ == 0)
             page_add(p, "\nassumed (give it to replace it; --assumed lists the "
                         "strap's too)\n");
-        assumed_one(p, us, &a);
+        say_assumed_one(p, us, &a);
     }
 }
 
@@ -121,7 +121,7 @@ void say_assumed(page *p, int us, const topic *t, const question *q,
                 continue; /* it entered nothing */
             if (lines++ == 0)
                 page_add(p, "\nassumed (usual range; give it to replace it)\n");
-            assumed_one(p, us, &a);
+            say_assumed_one(p, us, &a);
         }
 }
 

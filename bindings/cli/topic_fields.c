@@ -76,7 +76,9 @@ static slot field_at(int structure, void *place, int *index)
 
 slot topic_input_at(const topic *t, question *q, int index)
 {
-    slot s = field_at(t->in, &q->in, &index);
+    slot s = field_at(t->third, &q->tight, &index);
+    if (!s.field)
+        s = field_at(t->in, &q->in, &index);
     if (!s.field)
         s = field_at(t->beside, &q->beside, &index);
     for (int i = 0, left = index; i < ARGUMENTS && !s.field; i++)

@@ -41,6 +41,12 @@ static void strap_engage_defaults(question *q)
     sw_engage_defaults(&q->beside.engage);
 }
 
+static void tight_defaults(question *q)
+{
+    strap_spread_defaults(q);
+    sw_tight_defaults(&q->tight);
+}
+
 static void solve_thread(const question *q, answer *a)
 {
     a->out.thread = sw_thread(text_or_null(q->arguments.designation), &a->err);
@@ -151,6 +157,20 @@ static void solve_turn(const question *q, answer *a)
     a->out.turn = sw_strap_turn(&q->in.strap, q->arguments.snug_N, &a->err);
 }
 
+static void solve_tight(const question *q, answer *a)
+{
+    a->out.tight =
+        sw_tight(&q->tight, &q->in.strap, &q->beside.spread, &a->err);
+}
+
+static void solve_remedy(const question *q, answer *a)
+{
+    const double rank = q->arguments.rank;
+    a->out.remedy =
+        sw_tight_remedy(&q->tight, &q->in.strap, &q->beside.spread,
+                        rank >= 0 && rank < 1000 ? (int)rank : -1, &a->err);
+}
+
 static void solve_quantity(const question *q, answer *a)
 {
     const char *text = text_or_null(q->arguments.text);
@@ -243,6 +263,19 @@ static sw_assumption strap_window_assumed(const question *q, int i,
     return strap_and(sw_strap_window_assumed, &with_preload, i, err);
 }
 
+/* Its own, then those of the strap and of the spread. */
+static sw_assumption tight_assumed(const question *q, int i, sw_error *err)
+{
+    int first = 0;
+    while (!sw_tight_assumed(&q->tight, &q->in.strap, first, NULL).status)
+        first++;
+    if (i < first)
+        return sw_tight_assumed(&q->tight, &q->in.strap, i, err);
+    question window = *q;
+    window.arguments.hold_N = 1;
+    return strap_window_assumed(&window, i - first, err);
+}
+
 static sw_assumption tool_assumed(const question *q, int i, sw_error *err)
 {
     return sw_tool_assumed(&q->in.tool, i, err);
@@ -322,64 +355,70 @@ static const char *weakest_not_checked(int index)
 #define WARN(type) offsetof(type, warnings)
 static const topic list[] = {
     {"thread", 0, 0, SW_STRUCT_THREAD_OUT, " designation", no_defaults,
-     solve_thread, NULL, NULL, WARN(sw_thread_out)},
+     solve_thread, NULL, NULL, WARN(sw_thread_out), 0},
     {"grade", 0, 0, SW_STRUCT_GRADE_OUT, " grade nominal_mm", no_defaults,
-     solve_grade, NULL, NULL, 0},
+     solve_grade, NULL, NULL, 0, 0},
     {"lubrication", 0, 0, SW_STRUCT_LUBRICATION_OUT, " lubrication",
-     no_defaults, solve_lubrication, NULL, NULL, 0},
+     no_defaults, solve_lubrication, NULL, NULL, 0, 0},
     {"torque", SW_STRUCT_TORQUE_IN, 0, SW_STRUCT_TORQUE_OUT, "",
      torque_defaults, solve_torque, torque_assumed, torque_not_checked,
-     WARN(sw_torque_out)},
+     WARN(sw_torque_out), 0},
     {"preload", SW_STRUCT_TORQUE_IN, 0, SW_STRUCT_TORQUE_OUT, "",
      torque_defaults, solve_torque, torque_assumed, torque_not_checked,
-     WARN(sw_torque_out)},
+     WARN(sw_torque_out), 0},
     {"chart", SW_STRUCT_CHART_IN, 0, SW_STRUCT_CHART_OUT, "", chart_defaults,
-     solve_chart, chart_assumed, torque_not_checked, WARN(sw_chart_out)},
+     solve_chart, chart_assumed, torque_not_checked, WARN(sw_chart_out), 0},
     {"strap", SW_STRUCT_STRAP_IN, 0, SW_STRUCT_STRAP_OUT, "", strap_defaults,
-     solve_strap, strap_assumed, sw_strap_not_checked, WARN(sw_strap_out)},
+     solve_strap, strap_assumed, sw_strap_not_checked, WARN(sw_strap_out), 0},
     {"tilt", SW_STRUCT_STRAP_IN, 0, SW_STRUCT_TILT_OUT, TILT, strap_defaults,
-     solve_tilt, strap_assumed, sw_strap_not_checked, WARN(sw_tilt_out)},
+     solve_tilt, strap_assumed, sw_strap_not_checked, WARN(sw_tilt_out), 0},
     {"place", SW_STRUCT_STRAP_IN, 0, SW_STRUCT_PLACE_OUT, TOE, strap_defaults,
-     solve_place, strap_assumed, sw_strap_not_checked, WARN(sw_place_out)},
+     solve_place, strap_assumed, sw_strap_not_checked, WARN(sw_place_out), 0},
     {"strap_torque", SW_STRUCT_STRAP_IN, 0, SW_STRUCT_STRAP_TORQUE_OUT, TOE,
      strap_defaults, solve_strap_torque, strap_assumed, sw_strap_not_checked,
-     WARN(sw_strap_torque_out)},
+     WARN(sw_strap_torque_out), 0},
     {"method", 0, 0, SW_STRUCT_METHOD_OUT, " method", no_defaults, solve_method,
-     NULL, NULL, WARN(sw_method_out)},
+     NULL, NULL, WARN(sw_method_out), 0},
     {"spread", SW_STRUCT_TORQUE_IN, SW_STRUCT_SPREAD_IN, SW_STRUCT_SPREAD_OUT,
      "", torque_spread_defaults, solve_spread, spread_assumed,
-     torque_not_checked, WARN(sw_spread_out)},
+     torque_not_checked, WARN(sw_spread_out), 0},
     {"window", SW_STRUCT_TORQUE_IN, SW_STRUCT_SPREAD_IN, SW_STRUCT_WINDOW_OUT,
      LIMITS, torque_spread_defaults, solve_window, window_assumed,
-     torque_not_checked, WARN(sw_window_out)},
+     torque_not_checked, WARN(sw_window_out), 0},
     {"strap_spread", SW_STRUCT_STRAP_IN, SW_STRUCT_SPREAD_IN,
      SW_STRUCT_STRAP_SPREAD_OUT, "", strap_spread_defaults, solve_strap_spread,
-     strap_spread_assumed, sw_strap_not_checked, WARN(sw_strap_spread_out)},
+     strap_spread_assumed, sw_strap_not_checked, WARN(sw_strap_spread_out), 0},
     {"strap_window", SW_STRUCT_STRAP_IN, SW_STRUCT_SPREAD_IN,
      SW_STRUCT_WINDOW_OUT, LIMITS, strap_spread_defaults, solve_strap_window,
-     strap_window_assumed, sw_strap_not_checked, WARN(sw_window_out)},
+     strap_window_assumed, sw_strap_not_checked, WARN(sw_window_out), 0},
     {"tool", SW_STRUCT_TOOL_IN, 0, SW_STRUCT_TOOL_OUT, "", tool_defaults,
-     solve_tool, tool_assumed, tool_not_checked, WARN(sw_tool_out)},
+     solve_tool, tool_assumed, tool_not_checked, WARN(sw_tool_out), 0},
     {"calibrate", SW_STRUCT_CALIBRATE_IN, 0, SW_STRUCT_CALIBRATE_OUT, "",
      calibrate_defaults, solve_calibrate, calibrate_assumed,
-     sw_calibrate_not_checked, WARN(sw_calibrate_out)},
+     sw_calibrate_not_checked, WARN(sw_calibrate_out), 0},
     {"material", 0, 0, SW_STRUCT_MATERIAL_OUT, " material", no_defaults,
-     solve_material, NULL, NULL, WARN(sw_material_out)},
+     solve_material, NULL, NULL, WARN(sw_material_out), 0},
     {"nut", 0, 0, SW_STRUCT_NUT_OUT, " nut_class nominal_mm", no_defaults,
-     solve_nut, NULL, NULL, WARN(sw_nut_out)},
+     solve_nut, NULL, NULL, WARN(sw_nut_out), 0},
     {"strip", SW_STRUCT_STRIP_IN, 0, SW_STRUCT_STRIP_OUT, "", strip_defaults,
-     solve_strip, strip_assumed, strip_not_checked, WARN(sw_strip_out)},
+     solve_strip, strip_assumed, strip_not_checked, WARN(sw_strip_out), 0},
     {"weakest", SW_STRUCT_STRAP_IN, SW_STRUCT_ENGAGE_IN, SW_STRUCT_GIVES_OUT,
      " rank", strap_engage_defaults, solve_weakest, weakest_assumed,
-     weakest_not_checked, WARN(sw_gives_out)},
+     weakest_not_checked, WARN(sw_gives_out), 0},
     {"turn", SW_STRUCT_STRAP_IN, 0, SW_STRUCT_TURN_OUT, " snug_N",
      strap_defaults, solve_turn, strap_assumed, sw_strap_not_checked,
-     WARN(sw_turn_out)},
+     WARN(sw_turn_out), 0},
+    {"tight", SW_STRUCT_STRAP_IN, SW_STRUCT_SPREAD_IN, SW_STRUCT_TIGHT_OUT, "",
+     tight_defaults, solve_tight, tight_assumed, NULL, WARN(sw_tight_out),
+     SW_STRUCT_TIGHT_IN},
+    {"remedy", SW_STRUCT_STRAP_IN, SW_STRUCT_SPREAD_IN, SW_STRUCT_REMEDY_OUT,
+     " rank", tight_defaults, solve_remedy, tight_assumed, NULL,
+     WARN(sw_remedy_out), SW_STRUCT_TIGHT_IN},
     {"quantity", 0, 0, 0, " text kind", no_defaults, solve_quantity, NULL, NULL,
+     0, 0},
+    {"normal_quantile", 0, 0, 0, " p", no_defaults, solve_normal, NULL, NULL, 0,
      0},
-    {"normal_quantile", 0, 0, 0, " p", no_defaults, solve_normal, NULL, NULL,
-     0},
-    {"t_quantile", 0, 0, 0, " p df", no_defaults, solve_t, NULL, NULL, 0},
+    {"t_quantile", 0, 0, 0, " p df", no_defaults, solve_t, NULL, NULL, 0, 0},
 };
 #undef WARN
 #define TOPICS ((int)(sizeof list / sizeof list[0]))

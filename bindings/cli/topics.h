@@ -52,6 +52,7 @@ typedef struct {
         sw_spread_in spread;
         sw_engage_in engage;
     } beside;              /* a second question, of some topics */
+    sw_tight_in tight;     /* a third, of one */
     const sw_pairs *pairs; /* what a calibration is put with */
     topic_arguments arguments;
 } question;
@@ -93,6 +94,8 @@ typedef struct {
         sw_squeeze_out squeeze;
         sw_couple_out couple;
         sw_tripod_out tripod;
+        sw_tight_out tight;
+        sw_remedy_out remedy;
     } out;
     sw_error err;
 } answer;
@@ -107,6 +110,8 @@ typedef struct topic {
     sw_assumption (*assumed)(const question *, int, sw_error *);
     const char *(*not_checked)(int); /* or NULL */
     size_t warnings; /* where `warnings` is in the result, 0 for nowhere */
+    int third; /* sw_struct of a third question, which stands first; 0 for none
+                */
 } topic;
 
 /* Rows of the table in topics_clamp.c, or NULL past the last. */

@@ -125,7 +125,7 @@ ROOM(tripod)
     {                                                                          \
 #x, SW_STRUCT_##X##_IN, 0, SW_STRUCT_##X##_OUT, "", x##_defaults,      \
             solve_##x, x##_assumed, x##_not_checked,                           \
-            offsetof(sw_##x##_out, warnings)                                   \
+            offsetof(sw_##x##_out, warnings), 0                                \
     }
 static const topic list[] = {
     ROW(screw, SCREW),     ROW(cylinder, CYLINDER), ROW(swing, SWING),

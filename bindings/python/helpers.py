@@ -205,7 +205,7 @@ for _cls, _structure in (
         (_StopIn, _STRUCT_STOP_IN), (_LoadIn, _STRUCT_LOAD_IN),
         (_WeightIn, _STRUCT_WEIGHT_IN), (_HoldIn, _STRUCT_HOLD_IN),
         (CoupleIn, _STRUCT_COUPLE_IN),
-        (TripodIn, _STRUCT_TRIPOD_IN)):
+        (TripodIn, _STRUCT_TRIPOD_IN), (TightIn, _STRUCT_TIGHT_IN)):
     _dress(_cls, _Question, _structure)
 for _cls, _structure in (
         (ThreadOut, _STRUCT_THREAD_OUT), (GradeOut, _STRUCT_GRADE_OUT),
@@ -222,7 +222,8 @@ for _cls, _structure in (
         (PairOut, _STRUCT_PAIR_OUT), (CalibrateOut, _STRUCT_CALIBRATE_OUT),
         (MaterialOut, _STRUCT_MATERIAL_OUT),
         (NutOut, _STRUCT_NUT_OUT),
-        (StripOut, _STRUCT_STRIP_OUT),
+        (StripOut, _STRUCT_STRIP_OUT), (TightOut, _STRUCT_TIGHT_OUT),
+        (_RemedyOut, _STRUCT_REMEDY_OUT),
         (_GivesOut, _STRUCT_GIVES_OUT),
         (TurnOut, _STRUCT_TURN_OUT),
         (ScrewOut, _STRUCT_SCREW_OUT),
@@ -562,6 +563,49 @@ def matters(q):
     Returns a list of dicts in the order of assumed(), with name, and the forces
     toe_low_N, toe_high_N, pull_low_N and pull_high_N in N."""
     return [m.as_dict() for m in _until_end(_strap_matters, q)]
+
+
+def tight(q, strap, spread=None):
+    """Torque on each nut of equal straps, so that a part stays put under a cut
+    and no toe presses harder than it may; or that no torque does. q is a
+    TightIn, strap a StrapIn whose preload and torque are not used, spread a
+    SpreadIn.
+
+    >>> t = tight(TightIn(straps=4, cut_N=500),
+    ...           StrapIn(thread='M12', stud_to_toe_mm=30, stud_to_heel_mm=60,
+    ...                   tilt_deg=0, restraint='held'))
+    >>> t.word('verdict'), t.word('governs')
+    ('fits', 'slide')
+
+    Returns a TightOut (N, N.m)."""
+    return _tight(q, strap, spread or SpreadIn())
+
+
+def tight_remedies(q, strap, spread=None):
+    """Single changes that let a torque exist, each tried and computed anew: a
+    list of dicts with remedy, value, torque_Nm, torque_low_Nm and
+    torque_high_Nm. The arguments are those of tight()."""
+    answers = []
+    while True:
+        try:
+            m = _tight_remedy(q, strap, spread or SpreadIn(), len(answers))
+        except Error as end:
+            if end.code == "no_answer" and end.field == "index":
+                return answers
+            raise
+        answers.append(m.as_dict())
+
+
+def tight_assumed(q, strap):
+    """What the library fills in where a TightIn is open: a list as that of
+    assumed()."""
+    return [_assumption(a) for a in _until_end(
+        lambda t, i: _tight_assumed(t, strap, i), q)]
+
+
+def tight_not_checked(q):
+    """Sentences on what tight() does not check for a TightIn."""
+    return _until_none(lambda i: _tight_not_checked(q, i))
 
 
 def weakest(q, engage=None):

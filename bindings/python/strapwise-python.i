@@ -146,6 +146,12 @@ static int sw_tell_progress(double done, void *with)
 %ignore sw_strap_window_assumed; /* a part of the other */
 %private(_strap_matters, sw_strap_matters)
 %private(_strap_not_checked, sw_strap_not_checked)
+%private(_tight, sw_tight)
+%private(_tight_remedy, sw_tight_remedy)
+%private(_tight_assumed, sw_tight_assumed)
+%private(_tight_not_checked, sw_tight_not_checked)
+%private(_tight_resolve, sw_tight_resolve)
+%private(_RemedyOut, sw_remedy_out)
 %private(_strap_weakest, sw_strap_weakest)
 %private(_strap_weakest_assumed, sw_strap_weakest_assumed)
 %private(_strip_assumed, sw_strip_assumed)
@@ -578,6 +584,9 @@ table's plane, z up; every force is the one on the part.
 %feature("docstring") sw_torque_in
 "Question to torque(). Required: thread and one of preload_N, torque_Nm and use.";
 %feature("docstring") sw_torque_out "Answer of torque().";
+%feature("docstring") sw_tight_in
+"A part under equal straps, for tight(). Required: straps and cut_N.";
+%feature("docstring") sw_tight_out "Answer of tight().";
 %feature("docstring") sw_tool_in
 "Question to tool(). Required: torque_Nm, and tool or range_high_Nm and
 resolution_Nm.";

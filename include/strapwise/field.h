@@ -103,7 +103,10 @@ typedef enum {
     SW_STRUCT_COUPLE_OUT,
     SW_STRUCT_TRIPOD_IN,
     SW_STRUCT_TRIPOD_OUT,
-    SW_STRUCT_COUNT = SW_STRUCT_TRIPOD_OUT
+    SW_STRUCT_TIGHT_IN,
+    SW_STRUCT_TIGHT_OUT,
+    SW_STRUCT_REMEDY_OUT,
+    SW_STRUCT_COUNT = SW_STRUCT_REMEDY_OUT
 } sw_struct;
 
 /** One field of a struct. `status`, `warnings`, `assumed` and `seal`

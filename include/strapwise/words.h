@@ -285,13 +285,16 @@ typedef enum {
     SW_WORDS_LIMIT,      /**< sw_limit_kind */
     SW_WORDS_CLAMP_KIND, /**< sw_clamp_kind */
     SW_WORDS_CUT_KIND,   /**< sw_cut_kind */
-    SW_WORDS_DEPTH,     /**< sw_depth */
-    SW_WORDS_REST,      /**< sw_rest */
-    SW_WORDS_GOES,      /**< sw_goes */
-    SW_WORDS_PUSHED,    /**< sw_pushed */
-    SW_WORDS_CORNERS,   /**< sw_corners */
-    SW_WORDS_IDLE,      /**< sw_idle */
-    SW_WORDS_COUNT = SW_WORDS_IDLE
+    SW_WORDS_DEPTH,      /**< sw_depth */
+    SW_WORDS_REST,       /**< sw_rest */
+    SW_WORDS_GOES,       /**< sw_goes */
+    SW_WORDS_PUSHED,     /**< sw_pushed */
+    SW_WORDS_CORNERS,    /**< sw_corners */
+    SW_WORDS_IDLE,       /**< sw_idle */
+    SW_WORDS_FACING,     /**< sw_facing */
+    SW_WORDS_GOVERNS,    /**< sw_governs */
+    SW_WORDS_REMEDY,     /**< sw_remedy */
+    SW_WORDS_COUNT = SW_WORDS_REMEDY
 } sw_words;
 
 /** Word of an enumerator ("flat"), or NULL when there is none. */

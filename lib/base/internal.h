@@ -116,24 +116,21 @@ extern const sw_field sw__thread_out_fields[], sw__grade_out_fields[],
     sw__load_in_fields[], sw__weight_in_fields[], sw__cut_material_out_fields[],
     sw__cut_load_out_fields[], sw__turning_in_fields[],
     sw__turning_out_fields[], sw__milling_in_fields[], sw__milling_out_fields[],
-    sw__drilling_in_fields[], sw__drilling_out_fields[];
-
-/* Pads, other clamps, and the closed forms of holding. */
-extern const sw_field sw__screw_in_fields[], sw__screw_out_fields[],
-    sw__cylinder_in_fields[], sw__cylinder_out_fields[], sw__swing_in_fields[],
-    sw__swing_out_fields[], sw__vacuum_in_fields[], sw__vacuum_out_fields[],
-    sw__adhesive_in_fields[], sw__adhesive_out_fields[], sw__bar_in_fields[],
-    sw__bar_out_fields[], sw__contact_in_fields[], sw__contact_out_fields[],
-    sw__pad_in_fields[], sw__pad_out_fields[], sw__disc_in_fields[],
-    sw__disc_out_fields[], sw__chuck_in_fields[], sw__chuck_out_fields[],
-    sw__squeeze_in_fields[], sw__squeeze_out_fields[], sw__couple_in_fields[],
-    sw__couple_out_fields[], sw__tripod_in_fields[], sw__tripod_out_fields[];
-
-extern const sw_field sw__job_out_fields[], sw__job_corner_out_fields[],
+    sw__drilling_in_fields[], sw__drilling_out_fields[], sw__screw_in_fields[],
+    sw__screw_out_fields[], sw__cylinder_in_fields[], sw__cylinder_out_fields[],
+    sw__swing_in_fields[], sw__swing_out_fields[], sw__vacuum_in_fields[],
+    sw__vacuum_out_fields[], sw__adhesive_in_fields[],
+    sw__adhesive_out_fields[], sw__bar_in_fields[], sw__bar_out_fields[],
+    sw__contact_in_fields[], sw__contact_out_fields[], sw__pad_in_fields[],
+    sw__pad_out_fields[], sw__disc_in_fields[], sw__disc_out_fields[],
+    sw__chuck_in_fields[], sw__chuck_out_fields[], sw__squeeze_in_fields[],
+    sw__squeeze_out_fields[], sw__job_out_fields[], sw__job_corner_out_fields[],
     sw__job_clamp_out_fields[], sw__job_operation_out_fields[],
-    sw__hold_map_in_fields[], sw__load_in_fields[], sw__weight_in_fields[],
-    sw__hold_in_fields[], sw__hold_out_fields[], sw__hold_point_out_fields[],
-    sw__hold_contact_out_fields[];
+    sw__hold_map_in_fields[], sw__hold_in_fields[], sw__hold_out_fields[],
+    sw__hold_point_out_fields[], sw__hold_contact_out_fields[],
+    sw__couple_in_fields[], sw__couple_out_fields[], sw__tripod_in_fields[],
+    sw__tripod_out_fields[], sw__tight_in_fields[], sw__tight_out_fields[],
+    sw__remedy_out_fields[];
 
 /* The list of each struct, by sw_struct (structs.c). */
 extern const sw_field *const sw__fields_of[SW_STRUCT_COUNT + 1];

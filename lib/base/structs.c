@@ -87,4 +87,7 @@ const sw_field *const sw__fields_of[SW_STRUCT_COUNT + 1] = {
     [SW_STRUCT_COUPLE_OUT] = sw__couple_out_fields,
     [SW_STRUCT_TRIPOD_IN] = sw__tripod_in_fields,
     [SW_STRUCT_TRIPOD_OUT] = sw__tripod_out_fields,
+    [SW_STRUCT_TIGHT_IN] = sw__tight_in_fields,
+    [SW_STRUCT_TIGHT_OUT] = sw__tight_out_fields,
+    [SW_STRUCT_REMEDY_OUT] = sw__remedy_out_fields,
 };

@@ -60,6 +60,9 @@ static const char *const word[SW_WORDS_COUNT + 1][MOST + 1] = {
     [SW_WORDS_PUSHED] = {NULL, "nowhere", "into stop", "off stop", "free"},
     [SW_WORDS_CORNERS] = {NULL, "none", "all", "search"},
     [SW_WORDS_IDLE] = {NULL, "carries", "idle"},
+    [SW_WORDS_FACING] = {NULL, "opposed", "alike"},
+    [SW_WORDS_GOVERNS] = {NULL, "slide", "lift"},
+    [SW_WORDS_REMEDY] = {NULL, "straps", "cut", "tightening", "level", "grip"},
 };
 
 const char *sw_word(int list, int value)

@@ -103,6 +103,9 @@ static const described all[] = {
     OUT(sw_couple_out, SW_STRUCT_COUPLE_OUT),
     IN(sw_tripod_in, SW_STRUCT_TRIPOD_IN),
     OUT(sw_tripod_out, SW_STRUCT_TRIPOD_OUT),
+    IN(sw_tight_in, SW_STRUCT_TIGHT_IN),
+    OUT(sw_tight_out, SW_STRUCT_TIGHT_OUT),
+    OUT(sw_remedy_out, SW_STRUCT_REMEDY_OUT),
 };
 
 enum { ALL = sizeof all / sizeof all[0], LARGEST = 2048 };

@@ -180,6 +180,15 @@ START_TEST(enumerators)
         {SW_WORDS_LIMIT, SW_LIMIT_ONSET, "onset of yield"},
         {SW_WORDS_LIMIT, SW_LIMIT_TENSILE, "half tensile"},
         {SW_WORDS_LIMIT, SW_LIMIT_UNKNOWN, "unknown"},
+        {SW_WORDS_FACING, SW_FACING_OPPOSED, "opposed"},
+        {SW_WORDS_FACING, SW_FACING_ALIKE, "alike"},
+        {SW_WORDS_GOVERNS, SW_GOVERNS_SLIDE, "slide"},
+        {SW_WORDS_GOVERNS, SW_GOVERNS_LIFT, "lift"},
+        {SW_WORDS_REMEDY, SW_REMEDY_STRAPS, "straps"},
+        {SW_WORDS_REMEDY, SW_REMEDY_CUT, "cut"},
+        {SW_WORDS_REMEDY, SW_REMEDY_TIGHTENING, "tightening"},
+        {SW_WORDS_REMEDY, SW_REMEDY_LEVEL, "level"},
+        {SW_WORDS_REMEDY, SW_REMEDY_GRIP, "grip"},
     };
     size_t words = 0;
     for (int list = 1; list <= SW_WORDS_COUNT; list++)

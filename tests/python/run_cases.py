@@ -42,6 +42,7 @@ class Arguments:
     p = df = UNSET
     basis = 0
     beside = None
+    third = None
 
 
 def quantity(g):
@@ -92,6 +93,8 @@ TOPICS = {
                                                       int(g.rank))),
     "turn": (strapwise.StrapIn, ("snug_N",),
              lambda q, g: strapwise.strap_turn(q, g.snug_N)),
+    "tight": (strapwise.TightIn, (),
+              lambda q, g: strapwise.tight(q, g.third, g.beside)),
     "quantity": (None, ("text", "kind"), lambda q, g: quantity(g)),
     "normal_quantile": (None, ("p",),
                         lambda q, g: strapwise.normal_quantile(g.p)),
@@ -106,7 +109,10 @@ for _name in ("screw", "cylinder", "swing", "vacuum", "adhesive",
 # struct of the second question, which the call finds as g.beside
 BESIDE = {"spread": strapwise.SpreadIn, "window": strapwise.SpreadIn,
           "strap_spread": strapwise.SpreadIn,
-          "strap_window": strapwise.SpreadIn, "weakest": strapwise.EngageIn}
+          "strap_window": strapwise.SpreadIn, "weakest": strapwise.EngageIn,
+          "tight": strapwise.SpreadIn}
+# and of a third, g.third
+THIRD = {"tight": strapwise.StrapIn}
 
 
 def take(question, arguments, allowed, part):
@@ -117,6 +123,8 @@ def take(question, arguments, allowed, part):
     into = arguments if name in allowed else question
     if arguments.beside and into is question and not hasattr(into, name):
         into = arguments.beside
+    if arguments.third and not hasattr(into, name):
+        into = arguments.third
     if into is None or not hasattr(into, name):
         raise Malformed("%r names no input of this topic" % part)
     if name in FIELD_ARGUMENTS or name == "thread":
@@ -213,6 +221,8 @@ def run_case(parts):
     question = make() if make else None
     if parts[0] in BESIDE:
         arguments.beside = BESIDE[parts[0]]()
+    if parts[0] in THIRD:
+        arguments.third = THIRD[parts[0]]()
     for part in parts[1:middle]:
         take(question, arguments, allowed, part)
     try:

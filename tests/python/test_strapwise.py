@@ -46,11 +46,12 @@ QUESTIONS = (TorqueIn, ChartIn, StrapIn, SpreadIn, ToolIn, CalibrateIn,
              strapwise.ScrewIn, strapwise.CylinderIn, strapwise.SwingIn,
              strapwise.VacuumIn, strapwise.AdhesiveIn, strapwise.BarIn,
              strapwise.ContactIn, strapwise.PadIn, strapwise.DiscIn,
-             strapwise.ChuckIn, strapwise.SqueezeIn, strapwise.CoupleIn, strapwise.TripodIn)
+             strapwise.ChuckIn, strapwise.SqueezeIn, strapwise.CoupleIn,
+             strapwise.TripodIn, strapwise.TightIn)
 ANSWERS = (strapwise.ThreadOut, strapwise.GradeOut, strapwise.LubricationOut,
            strapwise.TorqueOut, strapwise.ChartOut, strapwise.StrapOut,
            strapwise.TiltOut, strapwise.PlaceOut, strapwise.StrapTorqueOut,
-           strapwise.MaterialOut,
+           strapwise.MaterialOut, strapwise.TightOut,
            strapwise.NutOut,
            strapwise.StripOut,
            strapwise.TurnOut,
@@ -1074,7 +1075,7 @@ class Structs(unittest.TestCase):
                     self.assertEqual(q.word(name), text)
                     self.assertEqual(make(**{name: value}).word(name), text)
                     tried += 1
-        self.assertEqual(tried, 48)
+        self.assertEqual(tried, 50)
 
     def test_subclass(self):
         class Strap(StrapIn):
