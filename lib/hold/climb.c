@@ -391,7 +391,7 @@ static void read_out(const program *p, sw__planar_out *out)
     }
 }
 
-/* k g . u of every support, from the load of those that carry. */
+/* g . u of every support, from the load of those that carry. */
 static void set_gaps(const program *p, double inverse[3][3],
                      sw__planar_out *out)
 {
@@ -406,8 +406,7 @@ static void set_gaps(const program *p, double inverse[3][3],
         u[k] =
             inverse[k][0] * f[0] + inverse[k][1] * f[1] + inverse[k][2] * f[2];
     for (int i = 0; i < rig->pads; i++)
-        out->gap[i] = rig->pad[i].k *
-                      (u[0] + rig->pad[i].y * u[1] - rig->pad[i].x * u[2]);
+        out->gap[i] = u[0] + rig->pad[i].y * u[1] - rig->pad[i].x * u[2];
 }
 
 int sw__climb(const sw__rig *rig, double friction, int flat, const char *on,
