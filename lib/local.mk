@@ -132,6 +132,7 @@ libstrapwise_fixture_la_SOURCES = \
 	lib/hold/guard.h lib/hold/guard.c \
 	lib/hold/joint.h lib/hold/joint.c lib/hold/joint_read.c \
 	lib/hold/planar.h lib/hold/planar.c \
+	lib/hold/climb.h lib/hold/climb.c \
 	lib/hold/engine.h lib/hold/load.c lib/hold/corner.c lib/hold/scale.c lib/hold/least.c \
 	lib/hold/hold.h lib/hold/hold_resolve.c lib/hold/hold.c lib/hold/hold_answer.c
 

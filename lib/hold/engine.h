@@ -40,7 +40,8 @@ typedef struct {
     double friction, top; /* factor on friction; largest value */
     int sides;
     double turn;
-    int planar[SW__KINDS], no_planar; /* the second: for comparison */
+    int planar[SW__KINDS], climbs; /* own methods that apply */
+    int no_planar, no_climb;       /* for comparison */
     sw__joint joint[SW__KINDS];
     sw__joint scale; /* least clamping */
     sw__ray *ray[SW__KINDS + 1];

@@ -206,15 +206,17 @@ static void set_sinks(sw__block *b)
         for (int i = 0; i < rig->pads; i++) {
             const sw__touch *p = &rig->pad[i];
             const double g[3] = {1, p->y, -p->x};
+            /* an idle one only tells its gap, however soft it is */
+            const double k = b->on[i] ? p->k : 1;
             for (int r = 0; b->on[i] && r < 3; r++)
                 sum[r] += p->k * g[j] * g[r];
             if (g[j] != 0 && b->disc[i]) {
                 index[++n] = b->disc[i];
-                entry[n] = -p->k * g[j];
+                entry[n] = -k * g[j];
             }
             if (g[j] != 0 && b->keep[i]) {
                 index[++n] = b->keep[i];
-                entry[n] = p->k * g[j];
+                entry[n] = k * g[j];
             }
         }
         for (int r = 0; r < 3; r++) {
@@ -249,7 +251,7 @@ void sw__block_on(sw__block *b, const char *on)
         const int carries = b->on[i];
         if (b->disc[i] && carries)
             glp_set_row_bnds(b->lp, b->disc[i], GLP_UP, 0, 0);
-        else if (b->disc[i]) /* -k g . u >= 0 */
+        else if (b->disc[i]) /* -g . u >= 0 */
             glp_set_row_bnds(b->lp, b->disc[i], GLP_LO, 0, 0);
         if (b->keep[i] && carries)
             glp_set_row_bnds(b->lp, b->keep[i], GLP_LO, least_of(b, i), 0);
@@ -323,7 +325,7 @@ int sw__simplex(glp_prob *lp, int method)
     /* so few pivots that steepest edges cost more than they save */
     how.pricing = GLP_PT_STD;
     how.tol_bnd = how.tol_dj = 1e-9;
-    how.it_lim = 20000;
+    how.it_lim = 2000;
     if (glp_simplex(lp, &how))
         return -1;
     const int status = glp_get_status(lp);

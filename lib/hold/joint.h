@@ -79,7 +79,7 @@ int sw__joint_polish(sw__joint *j);
 double sw__joint_value(const sw__joint *j);
 void sw__joint_motion(const sw__joint *j, double y[6]);
 double sw__block_normal(const sw__block *b, int support);
-/* Support: N less what it must keep, negative where an idle one is open. */
+/* Support: N, or where it is idle its sink, negative where it is open. */
 double sw__block_gap(const sw__block *b, int support);
 /* Friction of every support, clamp and stop, and the force of every stop. */
 void sw__block_rays_read(const sw__block *b, double f[3][SW__MOST][2],

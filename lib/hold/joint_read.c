@@ -17,25 +17,26 @@ void sw__joint_motion(const sw__joint *j, double y[6])
         y[i] = glp_get_row_dual(j->block.lp, j->block.row + i);
 }
 
-/* k g . u, whatever carries */
+/* g . u */
 static double sink(const sw__block *b, int i)
 {
     const sw__touch *p = &b->rig->pad[i];
-    return p->k * (glp_get_col_prim(b->lp, b->col) +
-                   p->y * glp_get_col_prim(b->lp, b->col + 1) -
-                   p->x * glp_get_col_prim(b->lp, b->col + 2));
+    return glp_get_col_prim(b->lp, b->col) +
+           p->y * glp_get_col_prim(b->lp, b->col + 1) -
+           p->x * glp_get_col_prim(b->lp, b->col + 2);
 }
 
 double sw__block_normal(const sw__block *b, int i)
 {
     if (b->how.free_normals)
         return glp_get_col_prim(b->lp, b->col + i);
-    return b->on[i] ? fmax(0, sink(b, i)) : 0;
+    return b->on[i] ? fmax(0, b->rig->pad[i].k * sink(b, i)) : 0;
 }
 
 double sw__block_gap(const sw__block *b, int i)
 {
-    return b->how.free_normals ? sw__block_normal(b, i) : sink(b, i);
+    return b->how.free_normals || b->on[i] ? sw__block_normal(b, i)
+                                           : sink(b, i);
 }
 
 void sw__block_rays_read(const sw__block *b, double f[3][SW__MOST][2],

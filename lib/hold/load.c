@@ -14,6 +14,7 @@
 #include "hold/engine.h"
 
 #include "hold/bed.h"
+#include "hold/climb.h"
 #include "hold/planar.h"
 
 #include <stdlib.h>
@@ -32,6 +33,7 @@ int sw__engine_make(sw__engine *e, const sw__rig *rig, const sw_hold_in *in,
     e->sides = (int)in->disc_sides;
     e->planar[SW__JOINT] = sw__is_planar(rig, 0);
     e->planar[SW__FLAT] = sw__is_planar(rig, 1);
+    e->climbs = sw__can_climb(rig);
     /* a corner of the discs toward the largest cut: turns with the fixture */
     double most = 0;
     for (int i = 0; i < rig->loads; i++) {
@@ -181,17 +183,24 @@ static void classify(const sw__engine *e, const sw__rested *r, double top,
     }
 }
 
-/* The planar method, where it holds for all of the way. */
-static int by_plane(const sw__engine *e, const sw__rested *r,
-                    const double w1[6], double top, sw__held *h)
+/* The methods of our own, where they hold for all of the way. */
+static int by_own(const sw__engine *e, int kind, const sw__rested *r,
+                  const double w1[6], double top, sw__held *h)
 {
     sw__planar_out p;
-    if (!sw__planar(e->rig, e->friction, r->on, r->w0, w1, top, &p))
+    const sw__rig *rig = e->rig;
+    int found = kind < SW__FREE && e->planar[kind] && !e->no_planar &&
+                sw__planar(rig, e->friction, r->on, r->w0, w1, top, &p);
+    if (!found)
+        found = kind < SW__FREE && e->climbs && !e->no_climb &&
+                sw__climb(rig, e->friction, kind == SW__FLAT, r->on, r->w0, w1,
+                          top, &p);
+    if (!found || (p.lift >= 0 && !r->needed[p.lift]))
         return 0;
-    if (p.lift >= 0 && !r->needed[p.lift])
-        return 0;
-    for (int i = 0; i < e->rig->pads; i++)
-        if (!r->on[i] && p.gap[i] > -TOUCH && p.gap[i] != 0)
+    /* one that need not carry is down to nothing, or a gap has closed */
+    for (int i = 0; i < rig->pads; i++)
+        if (r->on[i] ? !r->needed[i] && p.N[i] <= TOUCH
+                     : p.gap[i] > -TOUCH && p.gap[i] != 0)
             return 0;
     h->value = p.value;
     h->round = 1;
@@ -317,7 +326,7 @@ void sw__held_under(sw__engine *e, int kind, const sw__rested *r,
     for (int i = 0; i < 6; i++)
         cut[i] = w1[i] / unit;
     const double top = e->top * unit;
-    if (!e->planar[kind] || e->no_planar || !by_plane(e, r, cut, top, h)) {
+    if (!by_own(e, kind, r, cut, top, h)) {
         memset(h, 0, sizeof *h);
         if (march(e, kind, r, cut, top, round, h)) {
             classify(e, r, top, h);

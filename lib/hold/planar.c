@@ -437,8 +437,9 @@ int sw__planar(const sw__rig *rig, double friction, const char *on,
     if (!ended)
         memcpy(out->v, p.inverse[row], sizeof out->v);
     for (int i = 0; i < rig->pads; i++) {
-        out->gap[i] = N0[i] + out->value * N1[i];
-        out->N[i] = on[i] ? fmax(0, out->gap[i]) : 0;
+        const double N = N0[i] + out->value * N1[i];
+        out->gap[i] = N / rig->pad[i].k;
+        out->N[i] = on[i] ? fmax(0, N) : 0;
     }
     for (int b = 0; b < ROWS; b++)
         if (p.basis[b].kind == STOP)

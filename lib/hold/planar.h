@@ -13,7 +13,7 @@ typedef struct {
     double y[6]; /* what a wrench more takes off the value */
     double N[SW__MOST], R[SW__MOST];
     double use[SW__MOST], grip[SW__MOST]; /* share of friction used */
-    double gap[SW__MOST];                 /* k g . u of every support */
+    double gap[SW__MOST];                 /* g . u of every support */
 } sw__planar_out;
 
 /* Whether the method applies to the fixture; with `flat`, stops and toes are

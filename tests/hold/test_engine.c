@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Engine: the planar method and the joint program, which share nothing but the
- * fixture, over random fixtures; the springs below the part.
+ * Engine: the planar method, the climb and the joint program, which share nothing
+ * but the fixture, over random fixtures; the springs below the part.
  */
 #include "../common.h"
 #include "../random.h"
@@ -9,7 +9,7 @@
 #include "hold/bed.h"
 #include "hold/engine.h"
 
-static sw_fixture *random_fixture(randoms *r, double held, int stops)
+static sw_fixture *random_fixture(randoms *r, double held, int stops, int high)
 {
     sw_fixture *f = sw_fixture_new(NULL);
     const int n = 3 + random_below(r, 6);
@@ -28,6 +28,7 @@ static sw_fixture *random_fixture(randoms *r, double held, int stops)
         sw_clamp_defaults(&c);
         c.x_mm = random_between(r, 80, 220);
         c.y_mm = random_between(r, 60, 140);
+        c.z_mm = high ? random_between(r, 5, 30) : 0;
         c.force_N = random_between(r, 500, 4000);
         c.toward_deg = random_between(r, -180, 180);
         c.pull_low_N = random_between(r, 0, 0.04) * c.force_N;
@@ -39,6 +40,7 @@ static sw_fixture *random_fixture(randoms *r, double held, int stops)
         sw_stop_defaults(&s);
         s.x_mm = random_between(r, 0, 300);
         s.y_mm = i % 2 ? -5 : 205;
+        s.z_mm = high ? random_between(r, 2, 20) : 0;
         s.push_deg = random_between(r, -180, 180);
         ck_assert_int_eq(sw_fixture_add_stop(f, &s, NULL), 0);
     }
@@ -57,23 +59,37 @@ static sw_fixture *random_fixture(randoms *r, double held, int stops)
 
 /* How often the planar method answered, and the polygon was how far low. */
 typedef struct {
-    int seen, planar, bounded;
+    int seen, planar, climbs, bounded;
 } tally;
+
+static void alike(const char *what, const sw__held *a, const sw__held *b)
+{
+    near_in(what, a->value, b->value, 1e-7, 1e-6);
+    must(a->goes == b->goes, "%s: goes %d and %d", what, a->goes, b->goes);
+    double y = 0;
+    for (int i = 0; i < 6; i++)
+        y = fmax(y, fabs(b->y[i]));
+    if (a->goes == SW_GOES_SLIDE)
+        for (int i = 0; i < 6; i++)
+            near_in(what, a->y[i], b->y[i], 2e-3 * y, 2e-3);
+}
 
 static void compare(sw__engine *e, const char *what, tally *t)
 {
     const sw__corner corner = {{0, 0}};
     sw__rested r;
-    sw__held rest, plane, round, sides;
+    sw__held rest, plane, climb, round, sides;
     sw__held_at_rest(e, &corner, &rest);
     if (!sw__rest_at(e, &corner, &r) || rest.value < 1.02)
         return;
     t->seen++;
     sw__held_under(e, SW__JOINT, &r, e->rig->cut[0], 0, &plane);
     e->no_planar = 1;
+    sw__held_under(e, SW__JOINT, &r, e->rig->cut[0], 0, &climb);
+    e->no_climb = 1;
     sw__held_under(e, SW__JOINT, &r, e->rig->cut[0], 0, &sides);
     sw__held_under(e, SW__JOINT, &r, e->rig->cut[0], 1, &round);
-    e->no_planar = 0;
+    e->no_planar = e->no_climb = 0;
     /* side pulls near the friction: a polygon's error is on what is left */
     const double most = 0.005 * (rest.value < 4 ? 6 : 1.4);
     must(sides.value <= round.value * (1 + 1e-7), "%s: polygon above disc",
@@ -81,18 +97,12 @@ static void compare(sw__engine *e, const char *what, tally *t)
     must(sides.value >= round.value * (1 - most), "%s: polygon %g, disc %g",
          what, sides.value, round.value);
     t->bounded += round.value < e->top;
-    if (!plane.round)
-        return;
-    t->planar++;
-    near_in(what, plane.value, round.value, 1e-7, 1e-6);
-    must(plane.goes == round.goes, "%s: goes %d and %d", what, plane.goes,
-         round.goes);
-    double y = 0;
-    for (int i = 0; i < 6; i++)
-        y = fmax(y, fabs(round.y[i]));
-    if (plane.goes == SW_GOES_SLIDE)
-        for (int i = 0; i < 6; i++)
-            near_in(what, plane.y[i], round.y[i], 2e-3 * y, 2e-3);
+    if (plane.round && e->planar[SW__JOINT])
+        alike(what, &plane, &round);
+    t->planar += plane.round && e->planar[SW__JOINT];
+    if (climb.round)
+        alike(what, &climb, &round);
+    t->climbs += climb.round;
 }
 
 typedef struct {
@@ -108,10 +118,10 @@ static int inside(sw__guard *g, void *with)
     sw_hold_in in;
     sw_hold_defaults(&in);
     must(!sw_hold_resolve(&in, NULL), "resolve");
-    for (int i = 0; i < 300; i++) {
+    for (int i = 0; i < 400; i++) {
         char what[40];
         snprintf(what, sizeof what, "fixture %d", i);
-        sw_fixture *f = random_fixture(&r, i % 3 ? 0 : 0.1, i % 4);
+        sw_fixture *f = random_fixture(&r, i % 3 ? 0 : 0.1, i % 4, i % 2);
         sw__rig rig;
         sw__engine e;
         must(!sw__rig_make(f, &rig, NULL) &&
@@ -134,7 +144,8 @@ START_TEST(two_methods)
     /* enough of each to say something */
     ck_assert_int_ge(q.count.seen, 100);
     ck_assert_int_ge(q.count.planar, 80);
-    ck_assert_int_ge(q.count.bounded, 80);
+    ck_assert_int_ge(q.count.climbs, 150);
+    ck_assert_int_ge(q.count.bounded, 150);
 }
 END_TEST
 
