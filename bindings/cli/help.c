@@ -26,8 +26,8 @@ void help_overview(page *p)
 static void say_shape(page *p, const option *o)
 {
     static const char *const name[SW_KIND_COUNT + 1] = {
-        "NUMBER",   "NUMBER", "LENGTH", "FORCE",     "TORQUE",
-        "PRESSURE", "ANGLE",  "SLOPE",  "COMPLIANCE"};
+        "NUMBER", "NUMBER", "LENGTH",     "FORCE", "TORQUE", "PRESSURE",
+        "ANGLE",  "SLOPE",  "COMPLIANCE", "SPEED", "SPEED",  "POWER"};
     const sw_field *f = o->slot.field;
     if (o->flag)
         return;

@@ -45,7 +45,8 @@ int topic_kind(const char *name)
         {"_mm_per_N", SW_KIND_COMPLIANCE}, {"_mm_per_m", SW_KIND_SLOPE},
         {"_mm", SW_KIND_LENGTH},           {"_N", SW_KIND_FORCE},
         {"_Nm", SW_KIND_TORQUE},           {"_MPa", SW_KIND_PRESSURE},
-        {"_deg", SW_KIND_ANGLE},
+        {"_deg", SW_KIND_ANGLE},           {"_rpm", SW_KIND_ROTATION},
+        {"_m_per_min", SW_KIND_SPEED},     {"_W", SW_KIND_POWER},
     };
     size_t n = strlen(name);
     for (size_t i = 0; i < sizeof row / sizeof row[0]; i++) {
@@ -59,8 +60,8 @@ int topic_kind(const char *name)
 int topic_kind_named(const char *word)
 {
     static const char *const name[SW_KIND_COUNT + 1] = {
-        NULL,       "ratio", "length", "force",     "torque",
-        "pressure", "angle", "slope",  "compliance"};
+        NULL,    "ratio", "length",     "force", "torque",   "pressure",
+        "angle", "slope", "compliance", "speed", "rotation", "power"};
     for (int k = 1; word && k <= SW_KIND_COUNT; k++)
         if (strcmp(name[k], word) == 0)
             return k;

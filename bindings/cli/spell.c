@@ -20,9 +20,9 @@ static const struct {
     {"toe_error_pct", "--toe-error-limit", NULL},
 };
 
-static const char *const unit_ending[] = {"_mm_per_N", "_mm_per_m", "_mm2",
-                                          "_mm",       "_Nm",       "_N",
-                                          "_MPa",      "_deg",      "_pct"};
+static const char *const unit_ending[] = {
+    "_m_per_min", "_rpm", "_mm_per_N", "_mm_per_m", "_mm2", "_mm",
+    "_Nm",        "_N",   "_MPa",      "_deg",      "_pct"};
 
 void spell_option(const char *field, char *name, size_t room, const char **also)
 {

@@ -26,7 +26,10 @@ typedef enum {
     SW_KIND_ANGLE,      /**< degree */
     SW_KIND_SLOPE,      /**< mm/m */
     SW_KIND_COMPLIANCE, /**< mm/N */
-    SW_KIND_COUNT = SW_KIND_COMPLIANCE
+    SW_KIND_SPEED,      /**< m/min */
+    SW_KIND_ROTATION,   /**< rpm */
+    SW_KIND_POWER,      /**< W */
+    SW_KIND_COUNT = SW_KIND_POWER
 } sw_kind;
 
 /** A number read by sw_quantity(). */

@@ -39,7 +39,10 @@ START_TEST(factors)
                                                        "megapascal",
                                                        "degree",
                                                        "millimeter / meter",
-                                                       "millimeter / newton"};
+                                                       "millimeter / newton",
+                                                       "meter / minute",
+                                                       "1 / minute",
+                                                       "watt"};
     for (size_t i = 0; i < UNITS_LISTED; i++) {
         const units_row *u = &units_listed[i];
         sw_error err;

@@ -509,7 +509,7 @@ class Errors(unittest.TestCase):
                          None, 0.02, 7)
         self.assertIn("nominal, band", str(e))
         e = self.refused("range", "kind", strapwise.quantity, "5 N", 99)
-        self.assertEqual((e.low, e.high), (1, strapwise.KIND_COMPLIANCE))
+        self.assertEqual((e.low, e.high), (1, strapwise.KIND_POWER))
 
     def test_syntax(self):
         e = self.refused("syntax", "value", strapwise.number, "1,5")
