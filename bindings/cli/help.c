@@ -13,7 +13,7 @@ void help_overview(page *p)
     for (int i = 0; command_at(i); i++) {
         page_add(p, "  ");
         page_add(p, command_at(i)->name);
-        page_tab(p, 12);
+        page_tab(p, 16);
         page_add(p, command_at(i)->purpose);
         page_add(p, "\n");
     }
@@ -114,7 +114,10 @@ void help_command(page *p, request *r)
     if (request_option(r, "--method", strlen("--method")))
         say_names(p, "Methods:", sw_method_name);
     if (request_option(r, "--material", strlen("--material")))
-        say_names(p, "Materials:", sw_material_name);
+        say_names(p, "Materials:",
+                  request_option(r, "--kc11", strlen("--kc11"))
+                      ? sw_cut_material_name
+                      : sw_material_name);
     if (listed(c->more, "tools")) {
         page_add(p, "\n");
         say_names(p, "Tools:", sw_tool_name);

@@ -91,10 +91,24 @@ int main(int argc, char **argv)
                         "options come after the topic; "
                         "strapwise alone lists the topics",
                         (char *)NULL);
+    char two[24];
+    int used = 2;
+    if (strcmp(word, "cut") == 0) {
+        const char *which = argc > help + 2 ? argv[help + 2] : "";
+        if (!which[0] || which[0] == '-')
+            return complain(BAD_INPUT, word,
+                            "which one? cut turn, cut mill, cut drill, cut "
+                            "materials",
+                            (char *)NULL);
+        copy_cut(two, sizeof two, "cut ");
+        copy_cut(two + 4, sizeof two - 4, which);
+        word = two;
+        used = 3;
+    }
     const command *c = command_named(word);
     if (!c)
         return unknown_topic(word);
     char ask[] = "--help";
     char *asked[] = {ask, NULL};
-    return help ? run(c, 1, asked) : run(c, argc - 2, argv + 2);
+    return help ? run(c, 1, asked) : run(c, argc - used, argv + used);
 }

@@ -24,6 +24,7 @@ typedef struct {
     double rank;
     double snug_N;
     int basis;
+    double index, count;
 } topic_arguments;
 
 typedef struct {
@@ -34,6 +35,9 @@ typedef struct {
         sw_strip_in strip;
         sw_tool_in tool;
         sw_calibrate_in calibrate;
+        sw_turning_in turning;
+        sw_milling_in milling;
+        sw_drilling_in drilling;
     } in;
     union {
         sw_spread_in spread;
@@ -67,6 +71,11 @@ typedef struct {
         sw_turn_out turn;
         sw_quantity_out quantity;
         sw_calibrate_out calibrate;
+        sw_cut_material_out cut_material;
+        sw_cut_load_out cut_load;
+        sw_turning_out turning;
+        sw_milling_out milling;
+        sw_drilling_out drilling;
     } out;
     sw_error err;
 } answer;
