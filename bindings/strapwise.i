@@ -72,6 +72,14 @@
 %rename(TorqueOut) sw_torque_out;
 %rename(TurnOut) sw_turn_out;
 %rename(WindowOut) sw_window_out;
+%rename(CutMaterialOut) sw_cut_material_out;
+%rename(CutLoadOut) sw_cut_load_out;
+%rename(TurningIn) sw_turning_in;
+%rename(TurningOut) sw_turning_out;
+%rename(MillingIn) sw_milling_in;
+%rename(MillingOut) sw_milling_out;
+%rename(DrillingIn) sw_drilling_in;
+%rename(DrillingOut) sw_drilling_out;
 
 /* Members are named without their struct: SWIG reads an unnamed struct before
  * it knows what the typedef calls it, and STRUCT::MEMBER would match nothing. */
@@ -105,6 +113,9 @@
 %ignore sw_strip_defaults;
 %ignore sw_tool_defaults;
 %ignore sw_torque_defaults;
+%ignore sw_turning_defaults;
+%ignore sw_milling_defaults;
+%ignore sw_drilling_defaults;
 /* methods of a class */
 %ignore sw_pairs_new;
 %ignore sw_pairs_free;
@@ -229,7 +240,10 @@ static int sw_take_word(const char *word, int list, int *value,
               int sw_strap_resolve,
               int sw_strip_resolve,
               int sw_tool_resolve,
-              int sw_torque_resolve {
+              int sw_torque_resolve,
+              int sw_turning_resolve,
+              int sw_milling_resolve,
+              int sw_drilling_resolve {
     %set_output(SW_NONE);
 }
 
@@ -346,6 +360,9 @@ static int sw_take_word(const char *word, int list, int *value,
 %word_field(torsion, SW_WORDS_TORSION)
 %word_field(vary, SW_WORDS_VARY)
 %word_field(views, SW_WORDS_VIEW)
+%word_field(direction, SW_WORDS_TURNING)
+%word_field(mode, SW_WORDS_MILLING)
+%word_field(way, SW_WORDS_CUT_WAY)
 
 %typemap(default) double snug_N "$1 = SW_UNSET;"
 /* one function with an optional argument, not two of one name */
@@ -421,6 +438,9 @@ static int sw_take_word(const char *word, int list, int *value,
 %input_struct(sw_strip_in, StripIn, sw_strip_defaults)
 %input_struct(sw_tool_in, ToolIn, sw_tool_defaults)
 %input_struct(sw_torque_in, TorqueIn, sw_torque_defaults)
+%input_struct(sw_turning_in, TurningIn, sw_turning_defaults)
+%input_struct(sw_milling_in, MillingIn, sw_milling_defaults)
+%input_struct(sw_drilling_in, DrillingIn, sw_drilling_defaults)
 
 /* ---- classes: what owns memory ---- */
 
@@ -505,6 +525,11 @@ typedef struct sw_drawing {
 %include <strapwise/remark.h>
 %include <strapwise/strap_drawing.h>
 %include <strapwise/tilt_plot.h>
+%include <strapwise/cut_material.h>
+%include <strapwise/cut_load.h>
+%include <strapwise/turning.h>
+%include <strapwise/milling.h>
+%include <strapwise/drilling.h>
 
 %inline %{
 sw_drawing *draw_strap(const sw_strap_in *q, double width_px, double text_px,

@@ -85,7 +85,7 @@ TESTS += \
 	tests/cli/tool.sh \
 	tests/cli/calibrate.sh \
 	tests/cli/spread.sh \
-	tests/cli/weakest.sh \
+	tests/cli/cut.sh tests/cli/weakest.sh \
 	tests/cli/page.sh \
 	tests/cli/picture.sh \
 	tests/cli/corpus.sh

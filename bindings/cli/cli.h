@@ -164,6 +164,8 @@ struct command {
 const command *command_named(const char *name);
 const command *command_at(int index);
 void help_overview(page *p);
+/* the topics whose names start with that word */
+void help_family(page *p, const char *word);
 void help_command(page *p, request *r);
 
 int run_thread(request *r, page *p);

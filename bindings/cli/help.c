@@ -7,19 +7,33 @@
 
 #include <string.h>
 
-void help_overview(page *p)
+static void say_topics(page *p, const char *start)
 {
-    page_add(p, "strapwise: clamping with straps, studs and nuts\n\n");
+    enum { PURPOSE = 16 };
     for (int i = 0; command_at(i); i++) {
+        if (strncmp(command_at(i)->name, start, strlen(start)) != 0)
+            continue;
         page_add(p, "  ");
         page_add(p, command_at(i)->name);
-        page_tab(p, 16);
+        page_tab(p, PURPOSE);
         page_add(p, command_at(i)->purpose);
         page_add(p, "\n");
     }
     page_add(p, "\nstrapwise TOPIC --help shows the options of a topic.\n"
                 "A number takes its unit with it: 30mm, \"1.25 in\", 12kN, "
                 "\"25 ft-lbf\".\n");
+}
+
+void help_overview(page *p)
+{
+    page_add(p, "strapwise: clamping with straps, studs and nuts\n\n");
+    say_topics(p, "");
+}
+
+void help_family(page *p, const char *word)
+{
+    page_add(p, "what the cutter does to the part\n\n");
+    say_topics(p, word);
 }
 
 /* What the value looks like. */

@@ -37,6 +37,16 @@ static int unknown_topic(const char *word)
     return complain_page(BAD_INPUT, "", &line);
 }
 
+static int unknown_cut(const char *word)
+{
+    page line = {0};
+    if (word[0])
+        spell_quoted(&line, word);
+    page_add(&line, word[0] ? " is none of" : "which one?");
+    page_add(&line, " turn, mill, drill, materials");
+    return complain_page(BAD_INPUT, "cut", &line);
+}
+
 static int run(const command *c, int argc, char **argv)
 {
     request *r = malloc(sizeof *r);
@@ -95,13 +105,16 @@ int main(int argc, char **argv)
     int used = 2;
     if (strcmp(word, "cut") == 0) {
         const char *which = argc > help + 2 ? argv[help + 2] : "";
-        if (!which[0] || which[0] == '-')
-            return complain(BAD_INPUT, word,
-                            "which one? cut turn, cut mill, cut drill, cut "
-                            "materials",
-                            (char *)NULL);
+        const int asks = strcmp(which, "--help") == 0 ||
+                         strcmp(which, "-h") == 0 || (help && !which[0]);
+        if (asks) {
+            help_family(&p, word);
+            return show(&p, word);
+        }
         copy_cut(two, sizeof two, "cut ");
         copy_cut(two + 4, sizeof two - 4, which);
+        if (!command_named(two))
+            return unknown_cut(which);
         word = two;
         used = 3;
     }

@@ -82,8 +82,11 @@ static void add_other(request *r)
     char name[48];
     topic_clear(r->topic, &r->other);
     for (int i = 0; other_at(r, i, &s, name, sizeof name); i++)
-        if (s.field)
-            new_option(r, name)->slot = s;
+        if (s.field) {
+            option *o = new_option(r, name);
+            o->slot = s;
+            o->what = "the same of a second one, to compare";
+        }
 }
 
 void request_options(request *r, const command *c)

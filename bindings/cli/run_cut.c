@@ -108,7 +108,7 @@ static void metals_json(page *p, request *r)
 
 int run_cut_materials(request *r, page *p)
 {
-    enum { FORCE = 15, RANGE = 22, EXPONENT = 34, LABEL = 41 };
+    enum { FORCE = 15, RANGE = 22, EXPONENT = 35, LABEL = 41 };
     if (r->json) {
         metals_json(p, r);
         return DONE;

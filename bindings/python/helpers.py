@@ -189,7 +189,9 @@ for _cls, _structure in (
         (SpreadIn, _STRUCT_SPREAD_IN), (StrapIn, _STRUCT_STRAP_IN),
         (ToolIn, _STRUCT_TOOL_IN), (CalibrateIn, _STRUCT_CALIBRATE_IN),
         (StripIn, _STRUCT_STRIP_IN),
-        (EngageIn, _STRUCT_ENGAGE_IN)):
+        (EngageIn, _STRUCT_ENGAGE_IN),
+        (TurningIn, _STRUCT_TURNING_IN), (MillingIn, _STRUCT_MILLING_IN),
+        (DrillingIn, _STRUCT_DRILLING_IN)):
     _dress(_cls, _Question, _structure)
 for _cls, _structure in (
         (ThreadOut, _STRUCT_THREAD_OUT), (GradeOut, _STRUCT_GRADE_OUT),
@@ -208,7 +210,11 @@ for _cls, _structure in (
         (NutOut, _STRUCT_NUT_OUT),
         (StripOut, _STRUCT_STRIP_OUT),
         (_GivesOut, _STRUCT_GIVES_OUT),
-        (TurnOut, _STRUCT_TURN_OUT)):
+        (TurnOut, _STRUCT_TURN_OUT),
+        (CutMaterialOut, _STRUCT_CUT_MATERIAL_OUT),
+        (CutLoadOut, _STRUCT_CUT_LOAD_OUT),
+        (TurningOut, _STRUCT_TURNING_OUT), (MillingOut, _STRUCT_MILLING_OUT),
+        (DrillingOut, _STRUCT_DRILLING_OUT)):
     _dress(_cls, _Answer, _structure)
 del _cls, _structure
 
@@ -256,7 +262,7 @@ def quantity(text, kind, field=None):
     KIND_TORQUE, KIND_LENGTH, ...; `field` is the name used in the message.
 
     Returns the number in the library's unit, kind_unit(kind): N, N.m, mm, MPa,
-    deg, mm/m, mm/N."""
+    deg, mm/m, mm/N, m/min, rpm, W."""
     return _quantity(text, kind, field)
 
 
@@ -386,6 +392,18 @@ def nut_names():
     return list(dict.fromkeys(_until_none(_nut_name)))
 
 
+def cut_material_names():
+    """Names of metals and groups with cutting constants, as cut_material() takes
+    them."""
+    return _until_none(_cut_material_name)
+
+
+def milling_loads(q, count=24):
+    """The load of a MillingIn on the part at `count` instants, evenly over the
+    turn from one tooth to the next: a list of CutLoadOut (N, N.m)."""
+    return [_milling_load_at(q, i, count) for i in range(max(count, 1))]
+
+
 def not_checked():
     """Sentences on what strap() does not check."""
     return _until_none(_strap_not_checked)
@@ -405,14 +423,16 @@ def _assumption(a):
 
 def assumed(q, nut=None):
     """What the library fills in where a TorqueIn, ChartIn, StrapIn, StripIn,
-    ToolIn, SpreadIn or CalibrateIn is open; a SpreadIn beside the TorqueIn or
+    ToolIn, TurningIn, MillingIn, DrillingIn, SpreadIn or CalibrateIn is open; a SpreadIn beside the TorqueIn or
     StrapIn that it goes with, a CalibrateIn beside its Pairs.
 
     Returns a list of dicts with name, value (a number or a word), unit, low and
     high (the usual range, None where there is none) and source."""
     for cls, ask in ((TorqueIn, _torque_assumed), (ChartIn, _chart_assumed),
                      (StrapIn, _strap_assumed), (ToolIn, _tool_assumed),
-                     (StripIn, _strip_assumed)):
+                     (StripIn, _strip_assumed), (TurningIn, _turning_assumed),
+                     (MillingIn, _milling_assumed),
+                     (DrillingIn, _drilling_assumed)):
         if isinstance(q, cls):
             return [_assumption(a) for a in _until_end(ask, q)]
     if isinstance(q, SpreadIn):
@@ -424,7 +444,8 @@ def assumed(q, nut=None):
         return [_assumption(a) for a in _until_end(
             lambda c, i: _calibrate_assumed(c, nut, i), q)]
     raise TypeError("q: a TorqueIn, ChartIn, StrapIn, StripIn, SpreadIn, "
-                    "ToolIn or CalibrateIn is wanted")
+                    "ToolIn, CalibrateIn, TurningIn, MillingIn or DrillingIn "
+                    "is wanted")
 
 
 def matters(q):

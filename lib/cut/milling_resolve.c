@@ -145,7 +145,7 @@ static void set_law(sw__milling_full *m)
     m->force_N_per_mm = sw__kc(&metal, most) * most / sin(kappa);
     m->power = 1 - q->mc;
     m->radial = q->radial_ratio * sin(kappa);
-    m->axial = -q->radial_ratio * cos(kappa);
+    m->axial = -q->radial_ratio * sw__cos_deg(q->corner_deg);
     if (q->helix_deg > 0)
         m->axial += q->lift_share * tan(beta);
     m->feed = SW__RAD(q->feed_direction_deg);
