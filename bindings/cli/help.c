@@ -41,7 +41,7 @@ static void say_shape(page *p, const option *o)
 {
     static const char *const name[SW_KIND_COUNT + 1] = {
         "NUMBER", "NUMBER", "LENGTH",     "FORCE", "TORQUE", "PRESSURE",
-        "ANGLE",  "SLOPE",  "COMPLIANCE", "SPEED", "SPEED",  "POWER"};
+        "ANGLE",  "SLOPE",  "COMPLIANCE", "SPEED", "RPM",    "POWER"};
     const sw_field *f = o->slot.field;
     if (o->flag)
         return;

@@ -12,7 +12,7 @@
 void say_power(page *p, int us, double W)
 {
     for (int half = 0; half < 2; half++) {
-        page_add(p, half ? " (" : "");
+        page_add(p, half ? KEEP "(" : "");
         if (us != half)
             page_number(p, in_unit(W, "hp", SW_KIND_POWER), 3);
         else
@@ -22,12 +22,24 @@ void say_power(page *p, int us, double W)
     page_add(p, ")");
 }
 
+/* A chip or a feed: three digits, however thin. */
+static void say_thin(page *p, int us, double mm)
+{
+    for (int half = 0; half < 2; half++) {
+        const int inch = us != half;
+        page_add(p, half ? KEEP "(" : "");
+        page_number(p, inch ? in_unit(mm, "in", SW_KIND_LENGTH) : mm, 3);
+        page_add(p, inch ? KEEP "in" : KEEP "mm");
+    }
+    page_add(p, ")");
+}
+
 /* 120 m/min (394 ft/min) */
 static void say_speed(page *p, int us, double m_per_min)
 {
     for (int half = 0; half < 2; half++) {
         const char *unit = us != half ? "ft/min" : "m/min";
-        page_add(p, half ? " (" : "");
+        page_add(p, half ? KEEP "(" : "");
         page_number(p, in_unit(m_per_min, unit, SW_KIND_SPEED), 3);
         page_add(p, KEEP);
         page_add(p, unit);
@@ -150,7 +162,7 @@ static void say_cutter(page *p, int us, const sw_milling_in *in)
     page_add(p, ", ");
     page_number(p, in->teeth, 3);
     page_add(p, in->teeth > 1 ? KEEP "teeth, " : KEEP "tooth, ");
-    say_length(p, us, in->feed_per_tooth_mm);
+    say_thin(p, us, in->feed_per_tooth_mm);
     page_add(p, " a tooth, ");
     say_length(p, us, in->depth_mm);
     page_add(p, " deep, ");
@@ -178,10 +190,10 @@ static void say_second(page *p, int us, double by_chip, double by_volume)
 static void say_chip(page *p, int us, double mm, double most_mm, double kc)
 {
     const size_t start = say_label(p, "chip");
-    say_length(p, us, mm);
+    say_thin(p, us, mm);
     page_add(p, is_known(most_mm) ? " thick in the mean, " : " thick");
     if (is_known(most_mm)) {
-        say_length(p, us, most_mm);
+        say_thin(p, us, most_mm);
         page_add(p, " at most");
     }
     page_add(p, "; specific force ");
@@ -284,7 +296,7 @@ void say_turning(page *p, request *r, const sw_turning_out *t)
     page_add(p, ": ");
     say_length(p, us, full.depth_mm);
     page_add(p, " deep, ");
-    say_length(p, us, full.feed_mm);
+    say_thin(p, us, full.feed_mm);
     page_add(p, " a turn");
     page_wrap(p, start, 0);
     page_add(p, "\n");
@@ -340,7 +352,7 @@ void say_drilling(page *p, request *r, const sw_drilling_out *d)
     page_add(p, ": drill ");
     say_length(p, us, full.diameter_mm);
     page_add(p, ", ");
-    say_length(p, us, full.feed_mm);
+    say_thin(p, us, full.feed_mm);
     page_add(p, " a turn");
     page_wrap(p, start, 0);
     page_add(p, "\n");

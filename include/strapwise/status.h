@@ -209,8 +209,8 @@ SW_API int sw_status_count(void);
       "the material stands for a group of many alloys: its cutting constants " \
       "are those of the group")                                                \
     X(SW_WARN_CUT_EDITIONS, 45, "cut_editions",                                \
-      "editions of the table of cutting constants disagree about this metal: " \
-      "the larger force was taken, the other is down to 0.6 of it")
+      "editions of the table of cutting constants disagree about this metal "  \
+      "by half or more: its usual range holds both")
 /** @endcond */
 
 /** @name Bits of a result's `warnings`, numbered as in the list.

@@ -77,7 +77,7 @@ good $mill --width 3mm --other-rake 12deg --json
 has '"peak_N": 12'
 good $mill --speed 8000rpm --other-cutting-speed 100m/min
 has 'power'
-bad 2 'the other cutter: --teeth: is a whole number' $mill --other-teeth 2.5
+bad 2 'the other cutter: --teeth: 2.5 is not a whole number' $mill --other-teeth 2.5
 bad 2 'the other cutter: --width' $mill --width 3mm --other-width 20mm
 
 # ---- turn and drill

@@ -4,6 +4,7 @@
  * what is refused.
  */
 #include "../common.h"
+#include "../values.h"
 
 static sw_cut_material_out good(const char *name)
 {
@@ -133,11 +134,35 @@ START_TEST(unit_power)
     near(good("vdi-2").unit_power_MPa, 2240, 0, 1e-12);
     near(good("vdi-6").unit_power_MPa, 1880, 0, 1e-12);
     near(good("vdi-7").unit_power_MPa, 2380, 0, 1e-12);
+    near(good("1215").unit_power_MPa, 1120, 0, 1e-12); /* free machining */
+    near(good("8620").unit_power_MPa, 1690, 0, 1e-12);
+    near(good("4140").unit_power_MPa, 2380, 0, 1e-12);
+    near(good("1018").unit_power_MPa, 2020, 0, 1e-12); /* the next harder */
+    near(good("vdi-5").unit_power_MPa, 2810, 0, 1e-12);
     ck_assert_ptr_nonnull(strstr(good("vdi-6").unit_power, "4140"));
     near(good("vdi-22").unit_power_MPa, SW_UNSET, 0, 0);
     ck_assert_str_eq(good("vdi-22").unit_power, "");
     near(0.82 * sw_unit_factor("hp.min/in3", SW_KIND_PRESSURE, "x", NULL).value,
          2240, 0, 0.006);
+}
+END_TEST
+
+/* Its two columns, hp per in3/min and kW per cm3/s: one is 2.7303 of the other
+ * (1 hp is 550 ft-lbf/s) within the last digit of both. */
+START_TEST(two_columns)
+{
+    const double hp =
+        sw_unit_factor("hp.min/in3", SW_KIND_PRESSURE, "x", NULL).value / 1000;
+    values v;
+    values_open(&v, "tables/unit_power.csv");
+    int rows = 0;
+    while (values_next(&v)) {
+        near_in(values_text(&v, "key"), values_number(&v, "kp_si"),
+                hp * values_number(&v, "kp_inch"), 0.005 + 0.005 * hp, 0);
+        rows++;
+    }
+    ck_assert_int_eq(rows, 9);
+    near(hp, 2.7303, 5e-5, 0);
 }
 END_TEST
 
@@ -214,5 +239,6 @@ END_TEST
 int main(void)
 {
     return RUN_TESTS("cut material", groups, editions, hardened, single,
-                     unit_power, names, metals_of_the_other_table, refused);
+                     unit_power, two_columns, names, metals_of_the_other_table,
+                     refused);
 }

@@ -179,6 +179,9 @@ START_TEST(power)
     near(out.power_W, out.torque_Nm * 800 * 2 * PI / 60, 0, 1e-13);
     near(out.removal_mm3_per_min, PI * 36 * 0.25 * 800, 0, 1e-13);
     near(out.cutting_speed_m_per_min, PI * 12 * 0.8, 0, 1e-13);
+    /* drilling formulas of a tool catalogue: P = (D/4) f vc kc */
+    near(out.power_W, out.kc_MPa * 3 * 0.25 * out.cutting_speed_m_per_min / 60,
+         0, 1e-13);
     /* energy per volume */
     near(out.unit_power_Nm * 2 * PI * 800 / (out.removal_mm3_per_min / 1000),
          2240, 0, 1e-12);
@@ -187,6 +190,26 @@ START_TEST(power)
     ck_assert(drill("thick", &in).warnings == 0);
     in.feed_mm = 0.03;
     ck_assert(drill("thin", &in).warnings & SW_WARN_CHIP_THIN);
+}
+END_TEST
+
+/* Exponents: course page on drilling M = C D^1.9 f^0.8, T = C D f^0.7;
+ * Machinery's Handbook D^1.8 f^0.8. The law has D^2 f^(1 - mc) and D f^(1 - mc):
+ * within 0.2. */
+START_TEST(exponents)
+{
+    const sw_drilling_in in = drilling(1500, 0.22, 12, 0.25);
+    sw_drilling_in wide = in, fast = in;
+    wide.diameter_mm *= 1.01;
+    fast.feed_mm *= 1.01;
+    const sw_drilling_out a = drill("a", &in), b = drill("wide", &wide);
+    const sw_drilling_out c = drill("fast", &fast);
+    const double step = log(1.01);
+    near(log(b.torque_Nm / a.torque_Nm) / step, 1.9, 0.2, 0);
+    near(log(b.torque_Nm / a.torque_Nm) / step, 2, 1e-9, 0);
+    near(log(c.torque_Nm / a.torque_Nm) / step, 0.8, 0.05, 0);
+    near(log(c.thrust_low_N / a.thrust_low_N) / step, 0.7, 0.1, 0);
+    near(log(b.thrust_low_N / a.thrust_low_N) / step, 1, 1e-9, 0);
 }
 END_TEST
 
@@ -213,5 +236,5 @@ int main(void)
 {
     return RUN_TESTS("drilling", by_hand, handbook_example, handbook_inches,
                      factors, chisel, rule_of_thumb, lips_in_pieces,
-                     breakthrough, power, refused);
+                     breakthrough, power, exponents, refused);
 }
