@@ -407,6 +407,51 @@ START_TEST(helices)
 }
 END_TEST
 
+/* An arc of exactly two pitches, straight edges: when one tooth enters another
+ * leaves, so there are two, never three. By hand: sin a + sin(a + 60 deg), a =
+ * 30 .. 90 deg, is between 1.5 and sqrt 3; three at 30, 90, 150 would be 2. */
+START_TEST(one_in_one_out)
+{
+    sw_milling_in in = milling(1000, 0, 80, 6, 0.1, 2);
+    in.mode = SW_MILL_FACE;
+    in.width_mm = 80 * cos(30 * RAD);
+    in.radial_ratio = in.helix_deg = 0;
+    const sw_milling_out out = mill("two", &in);
+    near(out.teeth_mean, 2, 1e-12, 0);
+    near(out.teeth_least, 2, 0, 0);
+    near(out.teeth_most, 2, 0, 0);
+    near(out.torque_peak_Nm, 200 * sqrt(3) * 0.04, 0, 1e-9);
+    near(-out.mz_high_Nm, 200 * 1.5 * 0.04, 0, 1e-7);
+    for (int i = 0; i < 12; i++) {
+        sw_error err;
+        const sw_cut_load_out load = sw_milling_load_at(&in, i, 12, &err);
+        const double a = fmod(load.turn_deg + 30, 60) + 30;
+        near(load.mz_Nm, -8 * (sin(a * RAD) + sin((a + 60) * RAD)), 0, 1e-9);
+    }
+}
+END_TEST
+
+/* A narrow strip in front of a cutter with one tooth and a long helix: the edge
+ * comes in on the left, where it pushes ahead, and goes out on the right, where
+ * it pulls as hard back. */
+START_TEST(in_and_out)
+{
+    sw_milling_in in = milling(1000, 0, 40, 1, 0.1, 10);
+    in.mode = SW_MILL_FACE;
+    in.width_mm = 0.2;
+    in.radial_ratio = 0;
+    const sw_milling_out out = mill("strip", &in);
+    ck_assert_double_gt(out.x_high_N, 1e-3);
+    near(out.x_low_N, -out.x_high_N, 0, 1e-6);
+    near(out.mean_x_N, 0, 1e-9, 0);
+    /* from where its tip enters to where its top leaves */
+    const double arc = 2 * asin(0.005), lag = 20 * tan(30 * RAD) / 40;
+    near(out.teeth_mean, (arc + lag) / (2 * PI), 0, 1e-12);
+    near(out.teeth_least, 0, 0, 0);
+    near(out.teeth_most, 1, 0, 0);
+}
+END_TEST
+
 /* The feed's direction turns every vector about z; a quarter turn is exact. */
 START_TEST(directions)
 {
@@ -580,6 +625,7 @@ int main(void)
 {
     return RUN_TESTS("milling", turned_at_instants, turned_round,
                      published_slot, published_power, prototype, closed_form,
-                     signs, limits, helices, directions, instants, bounds,
-                     mean_chip, defaults, refused);
+                     signs, limits, helices, one_in_one_out, in_and_out,
+                     directions, instants, bounds, mean_chip, defaults,
+                     refused);
 }
