@@ -20,7 +20,8 @@ strapwise_SOURCES = \
 	bindings/cli/run_methods.c \
 	bindings/cli/run_strip.c bindings/cli/run_weakest.c \
 	bindings/cli/chart.h bindings/cli/run_chart.c \
-	bindings/cli/run_cut.c bindings/cli/say_cut.c \
+	bindings/cli/run_cut.c bindings/cli/say_cut.h \
+	bindings/cli/say_cut.c bindings/cli/say_milling.c \
 	bindings/cli/cut_other.c \
 	bindings/cli/run_tool.c bindings/cli/say_tool.c \
 	bindings/cli/calibration.c \
