@@ -113,6 +113,14 @@
 %rename(_LoadIn) sw_load_in;
 %rename(_WeightIn) sw_weight_in;
 %rename(_HoldIn) sw_hold_in;
+%rename(CutMaterialOut) sw_cut_material_out;
+%rename(CutLoadOut) sw_cut_load_out;
+%rename(TurningIn) sw_turning_in;
+%rename(TurningOut) sw_turning_out;
+%rename(MillingIn) sw_milling_in;
+%rename(MillingOut) sw_milling_out;
+%rename(DrillingIn) sw_drilling_in;
+%rename(DrillingOut) sw_drilling_out;
 
 /* Members are named without their struct: SWIG reads an unnamed struct before
  * it knows what the typedef calls it, and STRUCT::MEMBER would match nothing. */
@@ -160,6 +168,9 @@
 %ignore sw_squeeze_defaults;
 %ignore sw_couple_defaults;
 %ignore sw_tripod_defaults;
+%ignore sw_turning_defaults;
+%ignore sw_milling_defaults;
+%ignore sw_drilling_defaults;
 /* methods of a class */
 %ignore sw_pairs_new;
 %ignore sw_pairs_free;
@@ -302,7 +313,11 @@ static int sw_take_word(const char *word, int list, int *value,
               int sw_chuck_resolve,
               int sw_squeeze_resolve,
               int sw_couple_resolve,
-              int sw_tripod_resolve {
+              int sw_tripod_resolve,
+              int sw_tight_resolve,
+              int sw_turning_resolve,
+              int sw_milling_resolve,
+              int sw_drilling_resolve {
     %set_output(SW_NONE);
 }
 
@@ -429,6 +444,9 @@ static int sw_take_word(const char *word, int list, int *value,
 %word_field(profile, SW_WORDS_PROFILE)
 %word_field(screw, SW_WORDS_SCREW)
 %word_field(side, SW_WORDS_SIDE)
+%word_field(direction, SW_WORDS_TURNING)
+%word_field(mode, SW_WORDS_MILLING)
+%word_field(way, SW_WORDS_CUT_WAY)
 
 %typemap(default) double snug_N "$1 = SW_UNSET;"
 /* one function with an optional argument, not two of one name */
@@ -524,6 +542,9 @@ static int sw_take_word(const char *word, int list, int *value,
 %input_struct(sw_squeeze_in, SqueezeIn, sw_squeeze_defaults)
 %input_struct(sw_couple_in, CoupleIn, sw_couple_defaults)
 %input_struct(sw_tripod_in, TripodIn, sw_tripod_defaults)
+%input_struct(sw_turning_in, TurningIn, sw_turning_defaults)
+%input_struct(sw_milling_in, MillingIn, sw_milling_defaults)
+%input_struct(sw_drilling_in, DrillingIn, sw_drilling_defaults)
 
 /* ---- classes: what owns memory ---- */
 
@@ -688,6 +709,11 @@ typedef struct sw_drawing {
 %include <strapwise/couple.h>
 %include <strapwise/tripod.h>
 %include <strapwise/tight.h>
+%include <strapwise/cut_material.h>
+%include <strapwise/cut_load.h>
+%include <strapwise/turning.h>
+%include <strapwise/milling.h>
+%include <strapwise/drilling.h>
 
 %inline %{
 sw_drawing *draw_strap(const sw_strap_in *q, double width_px, double text_px,

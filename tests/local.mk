@@ -77,7 +77,11 @@ C_TESTS = \
 	tests/hold/test_disc \
 	tests/hold/test_chuck \
 	tests/hold/test_couple \
-	tests/hold/test_tight
+	tests/hold/test_tight \
+	tests/cut/test_cut_material \
+	tests/cut/test_turning \
+	tests/cut/test_milling \
+	tests/cut/test_drilling
 
 if HAVE_CHECK
 check_LTLIBRARIES = libfailing.la
@@ -101,6 +105,7 @@ TESTS += \
 	tests/cli/spread.sh \
 	tests/cli/weakest.sh \
 	tests/cli/tight.sh \
+	tests/cli/cut.sh \
 	tests/cli/page.sh \
 	tests/cli/clamps.sh \
 	tests/cli/picture.sh \
@@ -153,6 +158,18 @@ tests_fastener_test_lubrication_LDADD = $(TEST_LIBS)
 tests_fastener_test_nut_SOURCES = tests/fastener/test_nut.c
 tests_fastener_test_nut_CPPFLAGS = $(TEST_CPPFLAGS)
 tests_fastener_test_nut_LDADD = $(TEST_LIBS)
+tests_cut_test_cut_material_SOURCES = tests/cut/test_cut_material.c
+tests_cut_test_cut_material_CPPFLAGS = $(TEST_CPPFLAGS)
+tests_cut_test_cut_material_LDADD = $(TEST_LIBS)
+tests_cut_test_turning_SOURCES = tests/cut/test_turning.c
+tests_cut_test_turning_CPPFLAGS = $(TEST_CPPFLAGS)
+tests_cut_test_turning_LDADD = $(TEST_LIBS)
+tests_cut_test_milling_SOURCES = tests/cut/test_milling.c
+tests_cut_test_milling_CPPFLAGS = $(TEST_CPPFLAGS)
+tests_cut_test_milling_LDADD = $(TEST_LIBS)
+tests_cut_test_drilling_SOURCES = tests/cut/test_drilling.c
+tests_cut_test_drilling_CPPFLAGS = $(TEST_CPPFLAGS)
+tests_cut_test_drilling_LDADD = $(TEST_LIBS)
 tests_fastener_test_strip_SOURCES = tests/fastener/test_strip.c
 tests_fastener_test_strip_CPPFLAGS = $(TEST_CPPFLAGS)
 tests_fastener_test_strip_LDADD = $(TEST_LIBS)
@@ -383,6 +400,7 @@ EXTRA_DIST += \
 	tests/fastener/pairs_sets.h \
 	tests/clamp/strap_question.h \
 	tests/hold/fixture_lines.h \
+	tests/cut/cut_question.h \
 	tests/sheet/dejavu_sans.h \
 	tests/sheet/drawn_strap.h \
 	tests/sheet/read_svg.h \

@@ -77,6 +77,7 @@ typedef struct {
     const topic *topic; /* NULL where the command asks no single question */
     const topic *with;  /* that with a second question beside it, or NULL */
     question question;
+    question other; /* of a cut: the second cutter's */
     option option[OPTIONS_MOST];
     int options;
     int json, strict, replace, help, csv, assumed;
@@ -165,7 +166,8 @@ struct command {
 const command *command_named(const char *name);
 const command *command_at(int index);
 void help_overview(page *p);
-void help_clamps(page *p);
+/* the topics whose names start with that word */
+void help_family(page *p, const char *word);
 void help_command(page *p, request *r);
 
 int run_thread(request *r, page *p);
@@ -179,6 +181,8 @@ int run_methods(request *r, page *p);
 int run_strip(request *r, page *p);
 int run_weakest(request *r, page *p);
 int run_materials(request *r, page *p);
+int run_cut(request *r, page *p);
+int run_cut_materials(request *r, page *p);
 int run_tool(request *r, page *p);
 int run_calibrate(request *r, page *p);
 int run_clamp(request *r, page *p);
@@ -261,6 +265,22 @@ int spread_strap(request *r, answer *a);
 void say_coverage(page *p, double coverage);
 void say_spread(page *p, const request *r, const sw_spread_out *s);
 void say_strap_spread(page *p, request *r, const sw_strap_spread_out *s);
+
+/* ---- cut_other.c, say_cut.c: a cut, and a second cutter beside it ---- */
+
+/* The index-th option of the second cutter: its slot (without a field where the
+ * topic has none) and name; 0 past the last. */
+int other_at(request *r, int index, slot *s, char *name, size_t room);
+/* whether one of them was given */
+int other_given(const request *r);
+/* Puts the second question; 0 or the exit status, after it has complained. */
+int other_ask(request *r, answer *a);
+void say_other(page *p, request *r, answer *a, answer *b);
+void json_other(json *j, request *r, answer *a, answer *b);
+void say_turning(page *p, request *r, const sw_turning_out *t);
+void say_milling(page *p, request *r, const sw_milling_out *m);
+void say_drilling(page *p, request *r, const sw_drilling_out *d);
+void say_power(page *p, int us, double W);
 
 /* ---- window.c: the torque between two limits ---- */
 

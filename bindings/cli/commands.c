@@ -94,9 +94,10 @@ static const command list[] = {
      .run = run_window},
     {.name = "tight",
      .purpose = "the short way: torque on every nut for a part and a cut",
-     .usage = "--thread THREAD --straps NUMBER --cut FORCE --stud-to-toe LENGTH "
-              "--stud-to-heel LENGTH (--part-height LENGTH --heel-height "
-              "LENGTH | --tilt ANGLE) [options]",
+     .usage =
+         "--thread THREAD --straps NUMBER --cut FORCE --stud-to-toe LENGTH "
+         "--stud-to-heel LENGTH (--part-height LENGTH --heel-height "
+         "LENGTH | --tilt ANGLE) [options]",
      .text = "Equal straps round a part, a support under every toe. The cut is "
              "its largest sideways force; --part-length and --part-width let "
              "turning and tipping be checked; --limit, or --material with "
@@ -303,6 +304,59 @@ static const command list[] = {
      .hidden = "",
      .positional = "",
      .run = run_materials},
+    {.name = "cut turn",
+     .purpose = "forces of a turning cut on the part, torque, power",
+     .usage =
+         "--material NAME --depth LENGTH --feed LENGTH [--diameter LENGTH] "
+         "[options]",
+     .text =
+         "Depth is square to the feed. With options that start with --other "
+         "a second tool is put beside the first.\n",
+     .example = "strapwise cut turn --material C45 --depth 2mm --feed 0.25mm "
+                "--diameter 80mm --nose-radius 0.8mm",
+     .topic = "turning",
+     .more = " other",
+     .hidden = "",
+     .positional = "",
+     .run = run_cut},
+    {.name = "cut mill",
+     .purpose = "which way a milling cutter pushes the part, and how hard",
+     .usage = "--material NAME --diameter LENGTH --teeth N --feed-per-tooth "
+              "LENGTH --depth LENGTH [--mode side --way climb --width LENGTH] "
+              "[options]",
+     .text = "Depth is along the cutter's axis, width across the feed. With "
+             "options that start with --other a second cutter is put beside "
+             "the first.\n",
+     .example = "strapwise cut mill --material 6061-T6 --diameter 12mm --teeth "
+                "3 --feed-per-tooth 0.08mm --depth 10mm --width 3mm --mode "
+                "side --way climb --other-diameter 8mm --other-rake 12deg",
+     .topic = "milling",
+     .more = " other",
+     .hidden = "",
+     .positional = "",
+     .run = run_cut},
+    {.name = "cut drill",
+     .purpose = "torque and thrust of a drill, and its pull at breakthrough",
+     .usage = "--material NAME --diameter LENGTH --feed LENGTH [options]",
+     .text = "With options that start with --other a second drill is put "
+             "beside the first.\n",
+     .example = "strapwise cut drill --material 6061-T6 --diameter 10mm --feed "
+                "0.2mm",
+     .topic = "drilling",
+     .more = " other",
+     .hidden = "",
+     .positional = "",
+     .run = run_cut},
+    {.name = "cut materials",
+     .purpose = "metals whose cutting constants are known",
+     .usage = "[options]",
+     .text = "",
+     .example = "strapwise cut materials",
+     .topic = "",
+     .more = "",
+     .hidden = "",
+     .positional = "",
+     .run = run_cut_materials},
     {.name = "methods",
      .purpose = "ways of tightening a nut and how much the force scatters",
      .usage = "[options]",

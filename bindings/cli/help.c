@@ -7,13 +7,15 @@
 
 #include <string.h>
 
-void help_overview(page *p)
+static void say_topics(page *p, const char *start)
 {
-    page_add(p, "strapwise: clamping with straps, studs and nuts\n\n");
+    enum { PURPOSE = 16 };
     for (int i = 0; command_at(i); i++) {
+        if (strncmp(command_at(i)->name, start, strlen(start)) != 0)
+            continue;
         page_add(p, "  ");
         page_add(p, command_at(i)->name);
-        page_tab(p, 18);
+        page_tab(p, PURPOSE);
         page_add(p, command_at(i)->purpose);
         page_add(p, "\n");
     }
@@ -22,20 +24,18 @@ void help_overview(page *p)
                 "\"25 ft-lbf\".\n");
 }
 
-void help_clamps(page *p)
+void help_overview(page *p)
 {
-    page_add(p, "clamps other than straps\n\n");
-    for (int i = 0; command_at(i); i++) {
-        if (strncmp(command_at(i)->name, "clamp ", 6) != 0)
-            continue;
-        page_add(p, "  strapwise ");
-        page_add(p, command_at(i)->name);
-        page_tab(p, 30);
-        page_add(p, command_at(i)->purpose);
-        page_add(p, "\n");
-    }
-    page_add(p, "\nEach takes --help. Vacuum, pads, chuck and disc are topics "
-                "of their own.\n");
+    page_add(p, "strapwise: clamping with straps, studs and nuts\n\n");
+    say_topics(p, "");
+}
+
+void help_family(page *p, const char *word)
+{
+    page_add(p, strcmp(word, "cut") == 0
+                    ? "what the cutter does to the part\n\n"
+                    : "clamps other than straps\n\n");
+    say_topics(p, word);
 }
 
 /* What the value looks like. */
@@ -44,7 +44,7 @@ static void say_shape(page *p, const option *o)
     static const char *const name[SW_KIND_COUNT + 1] = {
         "NUMBER",   "NUMBER", "LENGTH", "FORCE",      "TORQUE",
         "PRESSURE", "ANGLE",  "SLOPE",  "COMPLIANCE", "SPEED",
-        "MASS",     "AREA",   "HEIGHT"};
+        "RPM",      "POWER",  "MASS",   "AREA",       "HEIGHT"};
     const sw_field *f = o->slot.field;
     if (o->flag)
         return;
@@ -131,7 +131,10 @@ void help_command(page *p, request *r)
     if (request_option(r, "--method", strlen("--method")))
         say_names(p, "Methods:", sw_method_name);
     if (request_option(r, "--material", strlen("--material")))
-        say_names(p, "Materials:", sw_material_name);
+        say_names(p, "Materials:",
+                  request_option(r, "--kc11", strlen("--kc11"))
+                      ? sw_cut_material_name
+                      : sw_material_name);
     if (request_option(r, "--part-material", strlen("--part-material")) ||
         request_option(r, "--bar-material", strlen("--bar-material")))
         say_names(p, "Materials:", sw_material_name);

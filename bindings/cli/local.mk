@@ -23,6 +23,9 @@ strapwise_SOURCES = \
 	bindings/cli/run_tight.c \
 	bindings/cli/run_strip.c bindings/cli/run_weakest.c \
 	bindings/cli/chart.h bindings/cli/run_chart.c \
+	bindings/cli/run_cut.c bindings/cli/say_cut.h \
+	bindings/cli/say_cut.c bindings/cli/say_milling.c \
+	bindings/cli/cut_other.c \
 	bindings/cli/run_tool.c bindings/cli/say_tool.c \
 	bindings/cli/calibration.c \
 	bindings/cli/run_calibrate.c bindings/cli/say_calibrate.c \

@@ -37,6 +37,31 @@ static int unknown_topic(const char *word)
     return complain_page(BAD_INPUT, "", &line);
 }
 
+/* Topics of two words start with one of these. */
+static int is_family(const char *word)
+{
+    return strcmp(word, "cut") == 0 || strcmp(word, "clamp") == 0;
+}
+
+static int unknown_member(const char *family, const char *word)
+{
+    page line = {0};
+    const size_t n = strlen(family);
+    if (word[0])
+        spell_quoted(&line, word);
+    page_add(&line, word[0] ? " is none of" : "which one?");
+    const char *between = " ";
+    for (int i = 0; command_at(i); i++) {
+        const char *name = command_at(i)->name;
+        if (strncmp(name, family, n) != 0 || name[n] != ' ')
+            continue;
+        page_add(&line, between);
+        page_add(&line, name + n + 1);
+        between = ", ";
+    }
+    return complain_page(BAD_INPUT, family, &line);
+}
+
 static int run(const command *c, int argc, char **argv)
 {
     request *r = malloc(sizeof *r);
@@ -68,10 +93,6 @@ static int run(const command *c, int argc, char **argv)
     return status;
 }
 
-#define CLAMPS                                                                 \
-    "clamp: which kind? screw, cylinder, swing, adhesive, bar, squeeze, "      \
-    "couple or tripod"
-
 int main(int argc, char **argv)
 {
     page p = {0};
@@ -95,28 +116,27 @@ int main(int argc, char **argv)
                         "options come after the topic; "
                         "strapwise alone lists the topics",
                         (char *)NULL);
-    const int at = help ? 2 : 1; /* of the topic's first word */
-    char two[40] = "";
-    if (strcmp(word, "clamp") == 0) { /* a topic of two words */
-        const char *second = argc > at + 1 ? argv[at + 1] : "";
-        if (!second[0] || second[0] == '-') {
-            if (!help && second[0] && strcmp(second, "--help") != 0 &&
-                strcmp(second, "-h") != 0)
-                return complain(BAD_INPUT, "", CLAMPS, (char *)NULL);
-            if (!help && !second[0])
-                return complain(BAD_INPUT, "", CLAMPS, (char *)NULL);
-            help_clamps(&p);
-            return show(&p, "");
+    char two[40];
+    int first = help ? 3 : 2; /* of the options */
+    if (is_family(word)) {
+        const char *which = argc > first ? argv[first] : "";
+        if (strcmp(which, "--help") == 0 || strcmp(which, "-h") == 0 ||
+            (help && !which[0])) {
+            help_family(&p, word);
+            return show(&p, word);
         }
-        copy_cut(two, sizeof two, "clamp ");
-        copy_cut(two + strlen(two), sizeof two - strlen(two), second);
+        copy_cut(two, sizeof two, word);
+        copy_cut(two + strlen(two), sizeof two - strlen(two), " ");
+        copy_cut(two + strlen(two), sizeof two - strlen(two), which);
+        if (!command_named(two))
+            return unknown_member(word, which);
         word = two;
+        first++;
     }
     const command *c = command_named(word);
     if (!c)
         return unknown_topic(word);
     char ask[] = "--help";
     char *asked[] = {ask, NULL};
-    const int first = at + 1 + (two[0] != '\0');
     return help ? run(c, 1, asked) : run(c, argc - first, argv + first);
 }

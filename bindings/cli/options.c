@@ -24,6 +24,9 @@ static void add_field(request *r, slot s)
     spell_option(s.field->name, o->name, sizeof o->name, &o->also);
     o->slot = s;
     o->what = spell_purpose(s.field->name);
+    if (r->topic && sw_field_named(r->topic->in, "kc11_MPa") &&
+        strcmp(s.field->name, "material") == 0)
+        o->what = "what is cut: strapwise cut materials";
 }
 
 static void add_text(request *r, const char *name, const char **text,
@@ -72,6 +75,20 @@ static void add_second(request *r, const command *c)
     }
 }
 
+/* The second cutter of a cut. */
+static void add_other(request *r)
+{
+    slot s;
+    char name[48];
+    topic_clear(r->topic, &r->other);
+    for (int i = 0; other_at(r, i, &s, name, sizeof name); i++)
+        if (s.field) {
+            option *o = new_option(r, name);
+            o->slot = s;
+            o->what = "the same of a second one, to compare";
+        }
+}
+
 void request_options(request *r, const command *c)
 {
     memset(r, 0, sizeof *r);
@@ -90,6 +107,8 @@ void request_options(request *r, const command *c)
     }
     if (r->with)
         add_second(r, c);
+    if (listed(c->more, "other"))
+        add_other(r);
     if (listed(c->more, "nut_factor_from"))
         add_text(r, "--nut-factor-from", &r->nut_factor_from, "FILE",
                  "K from one's own pairs of torque and force");

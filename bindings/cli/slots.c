@@ -50,6 +50,8 @@ int topic_kind(const char *name)
         {"_MPa", SW_KIND_PRESSURE},
         {"_deg", SW_KIND_ANGLE},
         {"_rpm", SW_KIND_ROTATION},
+        {"_m_per_min", SW_KIND_SPEED},
+        {"_W", SW_KIND_POWER},
         {"_kg", SW_KIND_MASS},
         {"_mm2", SW_KIND_AREA},
         {"_m", SW_KIND_ALTITUDE},
@@ -66,9 +68,9 @@ int topic_kind(const char *name)
 int topic_kind_named(const char *word)
 {
     static const char *const name[SW_KIND_COUNT + 1] = {
-        NULL,       "ratio", "length",  "force",      "torque",
-        "pressure", "angle", "slope",   "compliance", "rotation",
-        "mass",     "area",  "altitude"};
+        NULL,       "ratio", "length", "force",      "torque",
+        "pressure", "angle", "slope",  "compliance", "speed",
+        "rotation", "power", "mass",   "area",       "altitude"};
     for (int k = 1; word && k <= SW_KIND_COUNT; k++)
         if (strcmp(name[k], word) == 0)
             return k;

@@ -31,6 +31,8 @@ static const sw_field argument[] = {
     ARG(method, "", SW_FIELD_TEXT, 0),
     ARG(hold_N, "N", SW_FIELD_NUMBER, 0),
     ARG(flat_N, "N", SW_FIELD_NUMBER, 0),
+    ARG(index, "", SW_FIELD_NUMBER, 0),
+    ARG(count, "", SW_FIELD_NUMBER, 0),
     ARG(p, "", SW_FIELD_NUMBER, 0),
     ARG(df, "", SW_FIELD_NUMBER, 0),
     ARG(basis, "", SW_FIELD_WORD, SW_WORDS_BASIS),

@@ -35,6 +35,21 @@ static void calibrate_defaults(question *q)
     sw_calibrate_defaults(&q->in.calibrate);
 }
 
+static void turning_defaults(question *q)
+{
+    sw_turning_defaults(&q->in.turning);
+}
+
+static void milling_defaults(question *q)
+{
+    sw_milling_defaults(&q->in.milling);
+}
+
+static void drilling_defaults(question *q)
+{
+    sw_drilling_defaults(&q->in.drilling);
+}
+
 static void strap_engage_defaults(question *q)
 {
     sw_strap_defaults(&q->in.strap);
@@ -199,6 +214,71 @@ static void solve_t(const question *q, answer *a)
 static void solve_calibrate(const question *q, answer *a)
 {
     a->out.calibrate = sw_calibrate(&q->in.calibrate, q->pairs, &a->err);
+}
+
+static void solve_cut_material(const question *q, answer *a)
+{
+    a->out.cut_material =
+        sw_cut_material(text_or_null(q->arguments.material), &a->err);
+}
+
+static void solve_turning(const question *q, answer *a)
+{
+    a->out.turning = sw_turning(&q->in.turning, &a->err);
+}
+
+static void solve_milling(const question *q, answer *a)
+{
+    a->out.milling = sw_milling(&q->in.milling, &a->err);
+}
+
+/* A number that is no index is one past the end. */
+static int whole(double value)
+{
+    return value >= 0 && value < 1e6 ? (int)value : -1;
+}
+
+static void solve_milling_load(const question *q, answer *a)
+{
+    a->out.cut_load =
+        sw_milling_load_at(&q->in.milling, whole(q->arguments.index),
+                           whole(q->arguments.count), &a->err);
+}
+
+static void solve_drilling(const question *q, answer *a)
+{
+    a->out.drilling = sw_drilling(&q->in.drilling, &a->err);
+}
+
+static sw_assumption turning_assumed(const question *q, int i, sw_error *err)
+{
+    return sw_turning_assumed(&q->in.turning, i, err);
+}
+
+static sw_assumption milling_assumed(const question *q, int i, sw_error *err)
+{
+    return sw_milling_assumed(&q->in.milling, i, err);
+}
+
+static sw_assumption drilling_assumed(const question *q, int i, sw_error *err)
+{
+    return sw_drilling_assumed(&q->in.drilling, i, err);
+}
+
+/* One list for the three: what no formula of theirs knows. */
+static const char *cut_not_checked(int index)
+{
+    static const char *const sentence[] = {
+        "whether the part stays put under this load",
+        "chatter, runout, a tooth or lip that is chipped or packed with chips",
+        "moments of entry, exit and breakthrough, interrupted cuts, plunging",
+        "cutting speed and coolant: the tables hold for carbide at usual "
+        "speeds",
+        "whether machine, holder and tool stand it: their makers' limits "
+        "govern",
+    };
+    const int count = sizeof sentence / sizeof sentence[0];
+    return index >= 0 && index < count ? sentence[index] : NULL;
 }
 
 static sw_assumption torque_assumed(const question *q, int i, sw_error *err)
@@ -414,6 +494,20 @@ static const topic list[] = {
     {"remedy", SW_STRUCT_STRAP_IN, SW_STRUCT_SPREAD_IN, SW_STRUCT_REMEDY_OUT,
      " rank", tight_defaults, solve_remedy, tight_assumed, NULL,
      WARN(sw_remedy_out), SW_STRUCT_TIGHT_IN},
+    {"cut_material", 0, 0, SW_STRUCT_CUT_MATERIAL_OUT, " material", no_defaults,
+     solve_cut_material, NULL, NULL, WARN(sw_cut_material_out), 0},
+    {"turning", SW_STRUCT_TURNING_IN, 0, SW_STRUCT_TURNING_OUT, "",
+     turning_defaults, solve_turning, turning_assumed, cut_not_checked,
+     WARN(sw_turning_out), 0},
+    {"milling", SW_STRUCT_MILLING_IN, 0, SW_STRUCT_MILLING_OUT, "",
+     milling_defaults, solve_milling, milling_assumed, cut_not_checked,
+     WARN(sw_milling_out), 0},
+    {"milling_load", SW_STRUCT_MILLING_IN, 0, SW_STRUCT_CUT_LOAD_OUT,
+     " index count", milling_defaults, solve_milling_load, milling_assumed,
+     cut_not_checked, WARN(sw_cut_load_out), 0},
+    {"drilling", SW_STRUCT_DRILLING_IN, 0, SW_STRUCT_DRILLING_OUT, "",
+     drilling_defaults, solve_drilling, drilling_assumed, cut_not_checked,
+     WARN(sw_drilling_out), 0},
     {"quantity", 0, 0, 0, " text kind", no_defaults, solve_quantity, NULL, NULL,
      0, 0},
     {"normal_quantile", 0, 0, 0, " p", no_defaults, solve_normal, NULL, NULL, 0,

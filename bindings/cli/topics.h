@@ -24,6 +24,7 @@ typedef struct {
     double rank;
     double snug_N;
     int basis;
+    double index, count;
 } topic_arguments;
 
 typedef struct {
@@ -47,6 +48,9 @@ typedef struct {
         sw_squeeze_in squeeze;
         sw_couple_in couple;
         sw_tripod_in tripod;
+        sw_turning_in turning;
+        sw_milling_in milling;
+        sw_drilling_in drilling;
     } in;
     union {
         sw_spread_in spread;
@@ -96,6 +100,11 @@ typedef struct {
         sw_tripod_out tripod;
         sw_tight_out tight;
         sw_remedy_out remedy;
+        sw_cut_material_out cut_material;
+        sw_cut_load_out cut_load;
+        sw_turning_out turning;
+        sw_milling_out milling;
+        sw_drilling_out drilling;
     } out;
     sw_error err;
 } answer;

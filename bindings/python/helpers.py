@@ -205,7 +205,9 @@ for _cls, _structure in (
         (_StopIn, _STRUCT_STOP_IN), (_LoadIn, _STRUCT_LOAD_IN),
         (_WeightIn, _STRUCT_WEIGHT_IN), (_HoldIn, _STRUCT_HOLD_IN),
         (CoupleIn, _STRUCT_COUPLE_IN),
-        (TripodIn, _STRUCT_TRIPOD_IN), (TightIn, _STRUCT_TIGHT_IN)):
+        (TripodIn, _STRUCT_TRIPOD_IN), (TightIn, _STRUCT_TIGHT_IN),
+        (TurningIn, _STRUCT_TURNING_IN), (MillingIn, _STRUCT_MILLING_IN),
+        (DrillingIn, _STRUCT_DRILLING_IN)):
     _dress(_cls, _Question, _structure)
 for _cls, _structure in (
         (ThreadOut, _STRUCT_THREAD_OUT), (GradeOut, _STRUCT_GRADE_OUT),
@@ -240,7 +242,11 @@ for _cls, _structure in (
         (HoldOut, _STRUCT_HOLD_OUT), (HoldPointOut, _STRUCT_HOLD_POINT_OUT),
         (HoldContactOut, _STRUCT_HOLD_CONTACT_OUT),
         (CoupleOut, _STRUCT_COUPLE_OUT),
-        (TripodOut, _STRUCT_TRIPOD_OUT)):
+        (TripodOut, _STRUCT_TRIPOD_OUT),
+        (CutMaterialOut, _STRUCT_CUT_MATERIAL_OUT),
+        (CutLoadOut, _STRUCT_CUT_LOAD_OUT),
+        (TurningOut, _STRUCT_TURNING_OUT), (MillingOut, _STRUCT_MILLING_OUT),
+        (DrillingOut, _STRUCT_DRILLING_OUT)):
     _dress(_cls, _Answer, _structure)
 del _cls, _structure
 
@@ -367,7 +373,7 @@ def quantity(text, kind, field=None):
     KIND_TORQUE, KIND_LENGTH, ...; `field` is the name used in the message.
 
     Returns the number in the library's unit, kind_unit(kind): N, N.m, mm, MPa,
-    deg, mm/m, mm/N."""
+    deg, mm/m, mm/N, m/min, rpm, W."""
     return _quantity(text, kind, field)
 
 
@@ -497,6 +503,18 @@ def nut_names():
     return list(dict.fromkeys(_until_none(_nut_name)))
 
 
+def cut_material_names():
+    """Names of metals and groups with cutting constants, as cut_material() takes
+    them."""
+    return _until_none(_cut_material_name)
+
+
+def milling_loads(q, count=24):
+    """The load of a MillingIn on the part at `count` instants, evenly over the
+    turn from one tooth to the next: a list of CutLoadOut (N, N.m)."""
+    return [_milling_load_at(q, i, count) for i in range(max(count, 1))]
+
+
 def not_checked():
     """Sentences on what strap() does not check."""
     return _until_none(_strap_not_checked)
@@ -521,7 +539,7 @@ def _assumption(a):
 
 def assumed(q, nut=None):
     """What the library fills in where a TorqueIn, ChartIn, StrapIn, StripIn,
-    ToolIn, SpreadIn or CalibrateIn is open; a SpreadIn beside the TorqueIn or
+    ToolIn, TurningIn, MillingIn, DrillingIn, SpreadIn or CalibrateIn is open; a SpreadIn beside the TorqueIn or
     StrapIn that it goes with, a CalibrateIn beside its Pairs.
 
     Returns a list of dicts with name, value (a number or a word), unit, low and
@@ -541,7 +559,10 @@ def assumed(q, nut=None):
                      (ChuckIn, _chuck_assumed),
                      (SqueezeIn, _squeeze_assumed),
                      (CoupleIn, _couple_assumed),
-                     (TripodIn, _tripod_assumed)):
+                     (TripodIn, _tripod_assumed),
+                     (TurningIn, _turning_assumed),
+                     (MillingIn, _milling_assumed),
+                     (DrillingIn, _drilling_assumed)):
         if isinstance(q, cls):
             return [_assumption(a) for a in _until_end(ask, q)]
     if isinstance(q, SpreadIn):
@@ -553,7 +574,8 @@ def assumed(q, nut=None):
         return [_assumption(a) for a in _until_end(
             lambda c, i: _calibrate_assumed(c, nut, i), q)]
     raise TypeError("q: a TorqueIn, ChartIn, StrapIn, StripIn, SpreadIn, "
-                    "ToolIn or CalibrateIn is wanted")
+                    "ToolIn, CalibrateIn, TurningIn, MillingIn or DrillingIn "
+                    "is wanted")
 
 
 def matters(q):

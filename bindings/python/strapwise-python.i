@@ -156,6 +156,11 @@ static int sw_tell_progress(double done, void *with)
 %private(_strap_weakest_assumed, sw_strap_weakest_assumed)
 %private(_strip_assumed, sw_strip_assumed)
 %private(_thread_name, sw_thread_name)
+%private(_cut_material_name, sw_cut_material_name)
+%private(_turning_assumed, sw_turning_assumed)
+%private(_milling_assumed, sw_milling_assumed)
+%private(_milling_load_at, sw_milling_load_at)
+%private(_drilling_assumed, sw_drilling_assumed)
 %private(_shop_tool, sw_shop_tool)
 %private(_tool_assumed, sw_tool_assumed)
 %private(_tool_for, sw_tool_for)
@@ -426,6 +431,56 @@ Returns a TripodOut.";
 %feature("docstring") sw_tripod_in
 "Question to tripod(). Required: all three places, the force and its place.";
 %feature("docstring") sw_tripod_out "Answer of tripod().";
+%feature("docstring") sw_cut_material
+"What a metal takes to be cut, by its name or its group: cut_material('6061-T6');
+cut_material_names() has the names. 'cut_group' among the warnings says that a
+group stands for the alloy.
+
+Returns a CutMaterialOut (MPa).";
+
+%feature("docstring") sw_turning
+"Forces of a turning cut on the part (N), torque (N.m) and power (W).
+
+>>> q = TurningIn(material='vdi-2', feed_mm=0.25, depth_mm=2, wear_factor=1)
+>>> round(turning(q).cutting_N, 1)
+1017.5
+
+Returns a TurningOut.";
+
+%feature("docstring") sw_milling
+"Mean load on the part, its peak, and how far each component swings while a tooth
+goes by (N, N.m). x along the feed, y to its left, z up.
+
+>>> q = MillingIn(material='6061-T6', mode='side', way='climb', teeth=3,
+...               diameter_mm=12, feed_per_tooth_mm=0.08, depth_mm=10,
+...               width_mm=3)
+>>> milling(q).mean_x_N < 0  # back, under the cutter
+True
+
+Returns a MillingOut.";
+
+%feature("docstring") sw_drilling
+"Torque (N.m) and thrust (N) of a drill on the part, and its pull (N) when it
+breaks through.
+
+>>> q = DrillingIn(material='vdi-22', diameter_mm=10, feed_mm=0.2,
+...                wear_factor=1)
+>>> round(drilling(q).torque_Nm, 2)
+3.7
+
+Returns a DrillingOut.";
+
+%feature("docstring") sw_turning_resolve
+"Fills every open field of a TurningIn in place; assumed() lists them. Setting a
+field afterwards makes it yours; what the library filled in follows.";
+
+%feature("docstring") sw_milling_resolve
+"Fills every open field of a MillingIn in place; assumed() lists them. Setting a
+field afterwards makes it yours; what the library filled in follows.";
+
+%feature("docstring") sw_drilling_resolve
+"Fills every open field of a DrillingIn in place; assumed() lists them. Setting a
+field afterwards makes it yours; what the library filled in follows.";
 
 %feature("docstring") sw_torque
 "Torque (N.m) to preload (N), preload to torque, or both at a fraction of yield.
@@ -555,6 +610,26 @@ Returns a TurnOut (deg, N, mm).";
 %feature("docstring") sw_turn_out "Answer of strap_turn().";
 %feature("docstring") sw_engage_in
 "What stands at both ends of a strap's stud, for weakest(). Nothing is required.";
+%feature("docstring") sw_cut_material_out
+"What a metal takes to be cut, from cut_material(). What is not known is None.";
+%feature("docstring") sw_cut_load_out
+"Force and moment on the part at one instant, from milling_loads(). The moment is
+about the tool point: where the cutter's axis meets the floor of the cut.";
+%feature("docstring") sw_turning_in
+"Question to turning(). Required: material (or kc11_MPa and mc), depth_mm,
+feed_mm.";
+%feature("docstring") sw_turning_out
+"Answer of turning(). Forces on the part: x from the spindle axis to the tool, y
+the way the work's surface runs there, z away from the chuck.";
+%feature("docstring") sw_milling_in
+"Question to milling(). Required: material (or kc11_MPa and mc), diameter_mm,
+teeth, feed_per_tooth_mm, depth_mm, and width_mm unless it is a slot.";
+%feature("docstring") sw_milling_out
+"Answer of milling(). Forces and moments on the part.";
+%feature("docstring") sw_drilling_in
+"Question to drilling(). Required: material (or kc11_MPa and mc), diameter_mm,
+feed_mm.";
+%feature("docstring") sw_drilling_out "Answer of drilling().";
 %feature("docstring") sw_strip_in "Question to strip(). Required: thread.";
 %feature("docstring") sw_strip_out "Answer of strip().";
 %feature("docstring") sw_hold_out

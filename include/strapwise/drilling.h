@@ -61,12 +61,9 @@ typedef struct {
                                up its helix */
     double z_low_N;  /**< on the part, least: minus thrust_high_N */
     double z_high_N; /**< on the part, largest: pull_N */
-    double
-        couple_N;   /**< side force of each of two stops that keep the part from
-                               turning, for 100 mm between them */
-    double power_W; /**< at the cut; open without a speed */
-    double kc_MPa;  /**< specific force with rake and wear */
-    double chip_mm; /**< thickness of the chip */
+    double power_W;  /**< at the cut; open without a speed */
+    double kc_MPa;   /**< specific force with rake and wear */
+    double chip_mm;  /**< thickness of the chip */
     double chip_width_mm;       /**< width of each lip's chip */
     double handbook_thrust_N;   /**< second opinion on thrust_high_N */
     double handbook_torque_Nm;  /**< second opinion on torque_Nm */

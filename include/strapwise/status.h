@@ -212,25 +212,25 @@ SW_API int sw_status_count(void);
       "the material stands for a group of many alloys: its cutting constants " \
       "are those of the group")                                                \
     X(SW_WARN_CUT_EDITIONS, 45, "cut_editions",                                \
-      "editions of the table of cutting constants disagree about this metal: " \
-      "the larger force was taken, the other is down to 0.6 of it")            \
-    X(SW_WARN_DEVICE_LIMIT, 48, "device_limit",                                \
+      "editions of the table of cutting constants disagree about this metal "  \
+      "by half or more: its usual range holds both")                           \
+    X(SW_WARN_DEVICE_LIMIT, 46, "device_limit",                                \
       "more is asked than the maker of the device allows: lower pressure or "  \
       "thrust, and see that it cannot rise")                                   \
-    X(SW_WARN_PAD_CREEPS, 49, "pad_creeps",                                    \
+    X(SW_WARN_PAD_CREEPS, 47, "pad_creeps",                                    \
       "a plastic pad creeps: its force falls in minutes to hours by an "       \
       "amount that nobody can calculate; tighten again, measure, or use "      \
       "metal")                                                                 \
-    X(SW_WARN_VACUUM_DEEP, 50, "vacuum_deep",                                  \
+    X(SW_WARN_VACUUM_DEEP, 48, "vacuum_deep",                                  \
       "this vacuum is within a tenth of the air's whole pressure here: few "   \
       "workshop pumps hold it, and a leak takes it at once")                   \
-    X(SW_WARN_GRIP_LOST, 51, "grip_lost",                                      \
+    X(SW_WARN_GRIP_LOST, 49, "grip_lost",                                      \
       "the speed takes more than 67 % of the chuck's force, more than EN "     \
       "1550 allows: slow down")                                                \
-    X(SW_WARN_GAP_FIRST, 52, "gap_first",                                      \
+    X(SW_WARN_GAP_FIRST, 50, "gap_first",                                      \
       "the face opens at its edge before it slides or tips: from there on "    \
       "chips and coolant get in, and vacuum is lost")                          \
-    X(SW_WARN_FRICTION_HIGH, 56, "friction_high",                              \
+    X(SW_WARN_FRICTION_HIGH, 51, "friction_high",                              \
       "a friction above 0.3 was given: clean, dry laboratory values do not "   \
       "hold with coolant and chips; count on them after a pull test alone")
 /** @endcond */
@@ -283,12 +283,12 @@ SW_API int sw_status_count(void);
 #define SW_WARN_CHIP_THIN (1ULL << 43)
 #define SW_WARN_CUT_GROUP (1ULL << 44)
 #define SW_WARN_CUT_EDITIONS (1ULL << 45)
-#define SW_WARN_DEVICE_LIMIT (1ULL << 48)
-#define SW_WARN_PAD_CREEPS (1ULL << 49)
-#define SW_WARN_VACUUM_DEEP (1ULL << 50)
-#define SW_WARN_GRIP_LOST (1ULL << 51)
-#define SW_WARN_GAP_FIRST (1ULL << 52)
-#define SW_WARN_FRICTION_HIGH (1ULL << 56)
+#define SW_WARN_DEVICE_LIMIT (1ULL << 46)
+#define SW_WARN_PAD_CREEPS (1ULL << 47)
+#define SW_WARN_VACUUM_DEEP (1ULL << 48)
+#define SW_WARN_GRIP_LOST (1ULL << 49)
+#define SW_WARN_GAP_FIRST (1ULL << 50)
+#define SW_WARN_FRICTION_HIGH (1ULL << 51)
 /** @} */
 
 /** Name of the warning with this bit number (0 ..), or NULL past the last. */

@@ -26,7 +26,9 @@ typedef enum {
     SW_KIND_ANGLE,      /**< degree */
     SW_KIND_SLOPE,      /**< mm/m */
     SW_KIND_COMPLIANCE, /**< mm/N */
+    SW_KIND_SPEED,      /**< m/min */
     SW_KIND_ROTATION,   /**< rpm */
+    SW_KIND_POWER,      /**< W */
     SW_KIND_MASS,       /**< kg */
     SW_KIND_AREA,       /**< mm2 */
     SW_KIND_ALTITUDE,   /**< m, over the sea */

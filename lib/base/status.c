@@ -51,17 +51,12 @@ SW_WARNING_LIST(SW_X)
 
 const char *sw_warning_name(int bit)
 {
-    if (bit < 0 || bit >= WARNINGS)
-        return NULL;
-    return warning_row[bit].name ? warning_row[bit].name : "not_in_use";
+    return bit >= 0 && bit < WARNINGS ? warning_row[bit].name : NULL;
 }
 
 const char *sw_warning_text(int bit)
 {
-    if (bit < 0 || bit >= WARNINGS)
-        return NULL;
-    return warning_row[bit].text ? warning_row[bit].text
-                                 : "a number that was not given out";
+    return bit >= 0 && bit < WARNINGS ? warning_row[bit].text : NULL;
 }
 
 const char *sw_version(void) { return SW__VERSION; }

@@ -22,15 +22,17 @@
 #define IN_MM 25.4
 #define KGF_N 9.80665
 #define POUND_KG 0.45359237
+#define HP_W (550 * SW__FTLBF_NM) /* a horsepower is 550 ft-lbf/s */
 #define PSI_MPA (SW__LBF_N / (IN_MM * IN_MM))
 
 static const char *const kind_unit[SW_KIND_COUNT + 1] = {
-    NULL,   "",     "mm",  "N",  "N.m", "MPa", "deg",
-    "mm/m", "mm/N", "rpm", "kg", "mm2", "m"};
+    NULL,   "",      "mm",  "N", "N.m", "MPa", "deg", "mm/m",
+    "mm/N", "m/min", "rpm", "W", "kg",  "mm2", "m"};
 
 static const char *const kind_example[SW_KIND_COUNT + 1] = {
-    NULL,        "0.15",      "10 mm",    "12 kN", "25 N.m", "70 bar", "3 deg",
-    "0.02 mm/m", "1e-6 mm/N", "2000 rpm", "2 kg",  "32 cm2", "500 m"};
+    NULL,       "0.15",   "10 mm",     "12 kN",     "25 N.m",
+    "70 bar",   "3 deg",  "0.02 mm/m", "1e-6 mm/N", "120 m/min",
+    "3000 rpm", "1.5 kW", "2 kg",      "32 cm2",    "500 m"};
 
 static const struct {
     const char *name;
@@ -126,6 +128,10 @@ static const struct {
     {"ksi", SW_KIND_PRESSURE, 1000 * PSI_MPA},
     {"Mpsi", SW_KIND_PRESSURE, 1e6 * PSI_MPA},
     {"atm", SW_KIND_PRESSURE, 0.101325},
+    {"J/cm3", SW_KIND_PRESSURE, 1}, /* energy per volume of chips */
+    {"J/mm3", SW_KIND_PRESSURE, 1000},
+    {"W.s/mm3", SW_KIND_PRESSURE, 1000},
+    {"hp.min/in3", SW_KIND_PRESSURE, 60000 * HP_W / (IN_MM * IN_MM * IN_MM)},
     {"inHg", SW_KIND_PRESSURE, 3386.389e-6},
     {"mmHg", SW_KIND_PRESSURE, 133.3224e-6},
     {"deg", SW_KIND_ANGLE, 1},
@@ -144,8 +150,6 @@ static const struct {
     {"um/N", SW_KIND_COMPLIANCE, 1e-3},
     {"mm/kN", SW_KIND_COMPLIANCE, 1e-3},
     {"um/kN", SW_KIND_COMPLIANCE, 1e-6},
-    {"rpm", SW_KIND_ROTATION, 1},
-    {"rev/min", SW_KIND_ROTATION, 1},
     {"kg", SW_KIND_MASS, 1},
     {"g", SW_KIND_MASS, 1e-3},
     {"lb", SW_KIND_MASS, POUND_KG},
@@ -163,6 +167,21 @@ static const struct {
     {"m", SW_KIND_ALTITUDE, 1},
     {"km", SW_KIND_ALTITUDE, 1000},
     {"ft", SW_KIND_ALTITUDE, 0.012 * IN_MM},
+    {"m/min", SW_KIND_SPEED, 1},
+    {"mm/min", SW_KIND_SPEED, 1e-3},
+    {"m/s", SW_KIND_SPEED, 60},
+    {"ft/min", SW_KIND_SPEED, 12 * IN_MM / 1000},
+    {"sfm", SW_KIND_SPEED, 12 * IN_MM / 1000},
+    {"in/min", SW_KIND_SPEED, IN_MM / 1000},
+    {"ipm", SW_KIND_SPEED, IN_MM / 1000},
+    {"rpm", SW_KIND_ROTATION, 1},
+    {"r/min", SW_KIND_ROTATION, 1},
+    {"rev/min", SW_KIND_ROTATION, 1},
+    {"min-1", SW_KIND_ROTATION, 1},
+    {"rps", SW_KIND_ROTATION, 60},
+    {"W", SW_KIND_POWER, 1},
+    {"kW", SW_KIND_POWER, 1000},
+    {"hp", SW_KIND_POWER, HP_W},
 };
 
 #define UNITS (sizeof unit / sizeof unit[0])

@@ -117,7 +117,6 @@ static void take_row(sw_cut_material_out *m, const struct sw__cutting_row *row)
     m->kc11_high_MPa = row->kc11_high_MPa;
     m->mc = row->mc;
     m->reference_rake_deg = row->reference_rake_deg;
-    take_unit_power(m, row->unit_power);
     if (sw__is_hearsay(row->status))
         m->warnings |= SW_WARN_TABLE_FROM_MEMORY;
     if (strstr(row->source, "editions disagree"))
@@ -138,9 +137,13 @@ sw_cut_material_out sw_cut_material(const char *name, sw_error *err)
     const struct sw__cutting_row *row = row_of(name);
     if (row)
         sw__copy(m.material, sizeof m.material, row->key);
+    const char *unit_power = row ? row->unit_power : "";
     for (size_t i = 0; i < sw__cutting_names_count && !row; i++)
         if (sw__edits(sw__cutting_names[i].key, name) == 0) {
             row = row_of(sw__cutting_names[i].stands_for);
+            unit_power = sw__cutting_names[i].unit_power;
+            if (row && !unit_power[0])
+                unit_power = row->unit_power;
             sw__copy(m.material, sizeof m.material, sw__cutting_names[i].key);
             if (row && strncmp(row->key, "vdi-", 4) == 0)
                 m.warnings |= SW_WARN_CUT_GROUP;
@@ -150,6 +153,7 @@ sw_cut_material_out sw_cut_material(const char *name, sw_error *err)
         return m;
     }
     take_row(&m, row);
+    take_unit_power(&m, unit_power);
     return m;
 }
 

@@ -47,6 +47,12 @@ typedef struct {
                "1.0 sharp to 1.5 worn: common practice, no source"),           \
         SW__IN(unit_power_MPa, "MPa", 10, 2e4, 0, 0, "by material")
 
+/* Cosine of an angle in degrees, nothing at all for a square corner. */
+static inline double sw__cos_deg(double deg)
+{
+    return deg == 90 ? 0 : cos(SW__RAD(deg));
+}
+
 /* Opens what is open of the metal. 0 or the error recorded. */
 int sw__metal_open(const sw__metal *m, const sw__filler *fill,
                    uint64_t *warnings, sw_error *err);

@@ -81,13 +81,17 @@ sw__wrench sw__milling_at(const sw__milling_full *m, double theta)
     /* a lag this small makes no difference, but a quotient of nothings */
     const int straight = m->lag < 1e-9;
     const double lag = straight ? 0 : m->lag;
+    /* a tooth that enters where another leaves: one of the two, whatever the
+     * last digit says */
+    const double tie = 1e-12;
     sw__wrench w = {{0}};
     /* the edges of one tooth a whole turn of the helix apart are as two */
     const int last = (int)floor((m->end + lag - theta) / m->pitch);
-    for (int j = (int)ceil((m->start - theta) / m->pitch); j <= last; j++) {
+    for (int j = (int)ceil((m->start - theta - tie) / m->pitch); j <= last;
+         j++) {
         const double tip = theta + j * m->pitch;
         if (straight) {
-            if (tip >= m->start && tip < m->end)
+            if (tip >= m->start - tie && tip < m->end - tie)
                 add(m, tip, ap, ap / 2, &w);
             continue;
         }

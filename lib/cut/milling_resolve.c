@@ -50,6 +50,16 @@ void sw_milling_defaults(sw_milling_in *in)
     in->speed_rpm = in->cutting_speed_m_per_min = SW_UNSET;
 }
 
+static int fail_teeth(double teeth, sw_error *err)
+{
+    char message[80];
+    sw__line line = sw__line_start(message, sizeof message);
+    sw__line_add(&line, "teeth: ");
+    sw__line_add_number(&line, teeth);
+    sw__line_add(&line, " is not a whole number, 1 .. 200");
+    return sw__fail(err, SW_ERR_RANGE, "teeth", message);
+}
+
 static int require(const sw_milling_in *q, sw_error *err)
 {
     int status = sw__cut_missing(q->diameter_mm, "diameter_mm",
@@ -67,8 +77,7 @@ static int require(const sw_milling_in *q, sw_error *err)
         status = sw__cut_missing(q->width_mm, "width_mm",
                                  "the width of cut across the feed", err);
     if (!status && q->teeth != floor(q->teeth))
-        status =
-            sw__fail(err, SW_ERR_RANGE, "teeth", "teeth: is a whole number");
+        status = fail_teeth(q->teeth, err);
     if (!status && q->depth_mm > 10 * q->diameter_mm)
         status = sw__fail(err, SW_ERR_CONFLICT, "depth_mm",
                           "depth_mm: is more than ten diameters");
@@ -145,7 +154,7 @@ static void set_law(sw__milling_full *m)
     m->force_N_per_mm = sw__kc(&metal, most) * most / sin(kappa);
     m->power = 1 - q->mc;
     m->radial = q->radial_ratio * sin(kappa);
-    m->axial = -q->radial_ratio * cos(kappa);
+    m->axial = -q->radial_ratio * sw__cos_deg(q->corner_deg);
     if (q->helix_deg > 0)
         m->axial += q->lift_share * tan(beta);
     m->feed = SW__RAD(q->feed_direction_deg);

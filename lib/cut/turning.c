@@ -63,15 +63,19 @@ const sw_field sw__turning_out_fields[] = {
 };
 #undef SW__S
 
-/* Equation (1), radians. */
-static double edge(const sw_turning_in *in)
+/* Equation (1): depth and length of the chord, over the chord itself. */
+typedef struct {
+    double sine, cosine;
+} chord;
+
+static chord edge(const sw_turning_in *in)
 {
-    const double kappa = SW__RAD(in->lead_deg), r = in->nose_radius_mm;
-    const double ap = in->depth_mm;
-    const double straight = ap - r * (1 - cos(kappa));
-    if (straight < 0)
-        return atan2(ap, sqrt(ap * (2 * r - ap)));
-    return atan2(ap, r * sin(kappa) + straight * cos(kappa) / sin(kappa));
+    const double s = sin(SW__RAD(in->lead_deg)), c = sw__cos_deg(in->lead_deg);
+    const double r = in->nose_radius_mm, ap = in->depth_mm;
+    const double straight = ap - r * (1 - c);
+    const double l =
+        straight < 0 ? sqrt(ap * (2 * r - ap)) : r * s + straight * c / s;
+    return (chord){ap / hypot(ap, l), l / hypot(ap, l)};
 }
 
 /* Equation (4): the diameter in the middle of the chip. */
@@ -134,17 +138,18 @@ sw_turning_out sw_turning(const sw_turning_in *in, sw_error *err)
     }
     const sw_turning_in *q = &full.in;
     const sw__metal metal = SW__METAL_OF(q);
-    const double kappa = edge(q), dm = mean_diameter(q);
+    const chord e = edge(q);
+    const double dm = mean_diameter(q);
     out.warnings = full.warnings;
-    out.lead_effective_deg = SW__DEG(kappa);
-    out.chip_mm = q->feed_mm * sin(kappa);
-    out.chip_width_mm = q->depth_mm / sin(kappa);
+    out.lead_effective_deg = SW__DEG(atan2(e.sine, e.cosine));
+    out.chip_mm = q->feed_mm * e.sine;
+    out.chip_width_mm = q->depth_mm / e.sine;
     if (out.chip_mm < SW__CHIP_THIN_MM)
         out.warnings |= SW_WARN_CHIP_THIN;
     out.kc_MPa = sw__kc(&metal, out.chip_mm);
     out.cutting_N = out.kc_MPa * out.chip_mm * out.chip_width_mm;
-    out.feed_N = q->thrust_ratio * out.cutting_N * sin(kappa);
-    out.passive_N = q->thrust_ratio * out.cutting_N * cos(kappa);
+    out.feed_N = q->thrust_ratio * out.cutting_N * e.sine;
+    out.passive_N = q->thrust_ratio * out.cutting_N * e.cosine;
     set_vector(q, dm, &out);
     set_power(&full, dm, &out);
     return out;

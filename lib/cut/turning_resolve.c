@@ -16,7 +16,7 @@ const sw_field sw__turning_in_fields[] = {
     SW__IN(feed_mm, "mm", 1e-4, 20, 0, 0, ""),
     SW__IN(lead_deg, "deg", 5, 120, 45, 95,
            "an edge square to the feed; common practice, no source"),
-    SW__IN(nose_radius_mm, "mm", 0, 50, 0.2, 1.6,
+    SW__IN(nose_radius_mm, "mm", 0, 50, 0, 1.6,
            "a sharp corner; inserts have 0.4 to 1.2: common practice, no "
            "source"),
     SW__IN(thrust_ratio, "", 0, 2, 0.3, 0.7, "from memory"),

@@ -106,6 +106,14 @@ static const described all[] = {
     IN(sw_tight_in, SW_STRUCT_TIGHT_IN),
     OUT(sw_tight_out, SW_STRUCT_TIGHT_OUT),
     OUT(sw_remedy_out, SW_STRUCT_REMEDY_OUT),
+    OUT(sw_cut_material_out, SW_STRUCT_CUT_MATERIAL_OUT),
+    OUT(sw_cut_load_out, SW_STRUCT_CUT_LOAD_OUT),
+    IN(sw_turning_in, SW_STRUCT_TURNING_IN),
+    OUT(sw_turning_out, SW_STRUCT_TURNING_OUT),
+    IN(sw_milling_in, SW_STRUCT_MILLING_IN),
+    OUT(sw_milling_out, SW_STRUCT_MILLING_OUT),
+    IN(sw_drilling_in, SW_STRUCT_DRILLING_IN),
+    OUT(sw_drilling_out, SW_STRUCT_DRILLING_OUT),
 };
 
 enum { ALL = sizeof all / sizeof all[0], LARGEST = 2048 };
@@ -177,14 +185,6 @@ START_TEST(rows)
     static const struct {
         const char *tail, *unit;
     } tail[] = {
-        {"_N", "N"},           {"_Nm", "N.m"},
-        {"_mm", "mm"},         {"_MPa", "MPa"},
-        {"_deg", "deg"},       {"_pct", "%"},
-        {"_mm2", "mm2"},       {"_mm_per_m", "mm/m"},
-        {"_mm_per_N", "mm/N"}, {"_per_klbf_ftlbf", "ft-lbf"},
-        {"_per_kN_Nm", "N.m"}, {"_kg_per_m3", "kg/m3"},
-        {"_inlbf", "in-lbf"},  {"_torque_ftlbf", "ft-lbf"},
-        {"_px", "px"},         {"_N_per_mm", "N/mm"},
         {"_m", "m"},
         {"_N", "N"},
         {"_Nm", "N.m"},
@@ -201,9 +201,13 @@ START_TEST(rows)
         {"_inlbf", "in-lbf"},
         {"_torque_ftlbf", "ft-lbf"},
         {"_px", "px"},
-        {"_rpm", "rpm"},
         {"_kg", "kg"},
         {"_N_per_mm", "N/mm"},
+        {"_W", "W"},
+        {"_rpm", "rpm"},
+        {"_m_per_min", "m/min"},
+        {"_mm_per_min", "mm/min"},
+        {"_mm3_per_min", "mm3/min"},
     };
     for (int s = 1; s <= SW_STRUCT_COUNT; s++)
         for (int i = 0; sw_field_at(s, i); i++) {
@@ -286,6 +290,9 @@ typedef union {
     sw_calibrate_in calibrate;
     sw_strip_in strip;
     sw_engage_in engage;
+    sw_turning_in turning;
+    sw_milling_in milling;
+    sw_drilling_in drilling;
 } any_in;
 
 typedef union {
@@ -296,13 +303,17 @@ typedef union {
     sw_calibrate_out calibrate;
     sw_strip_out strip;
     sw_gives_out gives;
+    sw_turning_out turning;
+    sw_milling_out milling;
+    sw_drilling_out drilling;
 } any_out;
 
 static const int inputs[] = {SW_STRUCT_TORQUE_IN,    SW_STRUCT_CHART_IN,
                              SW_STRUCT_STRAP_IN,     SW_STRUCT_TOOL_IN,
                              SW_STRUCT_CALIBRATE_IN, SW_STRUCT_STRIP_IN,
-                             SW_STRUCT_ENGAGE_IN};
-enum { INPUTS = 7 };
+                             SW_STRUCT_ENGAGE_IN,    SW_STRUCT_TURNING_IN,
+                             SW_STRUCT_MILLING_IN,   SW_STRUCT_DRILLING_IN};
+enum { INPUTS = sizeof inputs / sizeof inputs[0] };
 
 /* What a calibration is put with; with a torque measured apart, so that every
  * field enters. */
@@ -340,6 +351,15 @@ static void prepare(any_in *in, int structure)
     case SW_STRUCT_ENGAGE_IN:
         sw_engage_defaults(&in->engage);
         break;
+    case SW_STRUCT_TURNING_IN:
+        sw_turning_defaults(&in->turning);
+        break;
+    case SW_STRUCT_MILLING_IN:
+        sw_milling_defaults(&in->milling);
+        break;
+    case SW_STRUCT_DRILLING_IN:
+        sw_drilling_defaults(&in->drilling);
+        break;
     default:
         sw_strap_defaults(&in->strap);
     }
@@ -369,6 +389,25 @@ static void prepare_good(any_in *in, int structure)
         in->strip.preload_N = 10000;
         break;
     case SW_STRUCT_ENGAGE_IN:
+        break;
+    case SW_STRUCT_TURNING_IN:
+        SET(in->turning.material, "vdi-2");
+        in->turning.depth_mm = 2;
+        in->turning.feed_mm = 0.25;
+        break;
+    case SW_STRUCT_MILLING_IN:
+        SET(in->milling.material, "6061-T6");
+        in->milling.rake_deg = 10;
+        in->milling.diameter_mm = 12;
+        in->milling.teeth = 3;
+        in->milling.feed_per_tooth_mm = 0.08;
+        in->milling.depth_mm = 10;
+        in->milling.width_mm = 3;
+        break;
+    case SW_STRUCT_DRILLING_IN:
+        SET(in->drilling.material, "Ti-6Al-4V");
+        in->drilling.diameter_mm = 10;
+        in->drilling.feed_mm = 0.2;
         break;
     default:
         SET(in->strap.thread, "M12");
@@ -418,6 +457,21 @@ static int ask(const any_in *in, int structure, any_out *out, sw_error *err)
         out->gives = sw_strap_weakest(&strap, &in->engage, 0, err);
         check_numbers("gives", out, SW_STRUCT_GIVES_OUT, out->gives.status);
         return out->gives.status;
+    case SW_STRUCT_TURNING_IN:
+        out->turning = sw_turning(&in->turning, err);
+        check_numbers("turning", out, SW_STRUCT_TURNING_OUT,
+                      out->turning.status);
+        return out->turning.status;
+    case SW_STRUCT_MILLING_IN:
+        out->milling = sw_milling(&in->milling, err);
+        check_numbers("milling", out, SW_STRUCT_MILLING_OUT,
+                      out->milling.status);
+        return out->milling.status;
+    case SW_STRUCT_DRILLING_IN:
+        out->drilling = sw_drilling(&in->drilling, err);
+        check_numbers("drilling", out, SW_STRUCT_DRILLING_OUT,
+                      out->drilling.status);
+        return out->drilling.status;
     default:
         out->strap = sw_strap(&in->strap, err);
         check_numbers("strap", out, SW_STRUCT_STRAP_OUT, out->strap.status);
@@ -441,6 +495,12 @@ static sw_assumption assumed(const any_in *in, int structure, int index,
                ? sw_strip_assumed(&in->strip, index, err)
            : structure == SW_STRUCT_ENGAGE_IN
                ? sw_strap_weakest_assumed(&strap, &in->engage, index, err)
+           : structure == SW_STRUCT_TURNING_IN
+               ? sw_turning_assumed(&in->turning, index, err)
+           : structure == SW_STRUCT_MILLING_IN
+               ? sw_milling_assumed(&in->milling, index, err)
+           : structure == SW_STRUCT_DRILLING_IN
+               ? sw_drilling_assumed(&in->drilling, index, err)
                : sw_strap_assumed(&in->strap, index, err);
 }
 
@@ -468,6 +528,9 @@ START_TEST(defaults_open)
     sw_engage_defaults(NULL);
     sw_strip_defaults(NULL);
     sw_tool_defaults(NULL);
+    sw_turning_defaults(NULL);
+    sw_milling_defaults(NULL);
+    sw_drilling_defaults(NULL);
 }
 END_TEST
 
@@ -625,17 +688,24 @@ static int resolve(any_in *in, int structure, sw_error *err)
            : structure == SW_STRUCT_TOOL_IN ? sw_tool_resolve(&in->tool, err)
            : structure == SW_STRUCT_CALIBRATE_IN
                ? sw_calibrate_resolve(&in->calibrate, some_pairs(), err)
-           : structure == SW_STRUCT_STRIP_IN
-               ? sw_strip_resolve(&in->strip, err)
+           : structure == SW_STRUCT_STRIP_IN ? sw_strip_resolve(&in->strip, err)
+           : structure == SW_STRUCT_TURNING_IN
+               ? sw_turning_resolve(&in->turning, err)
+           : structure == SW_STRUCT_MILLING_IN
+               ? sw_milling_resolve(&in->milling, err)
+           : structure == SW_STRUCT_DRILLING_IN
+               ? sw_drilling_resolve(&in->drilling, err)
                : sw_strap_resolve(&in->strap, err);
 }
 
-static const int resolved[] = {SW_STRUCT_TORQUE_IN, SW_STRUCT_STRAP_IN,
-                               SW_STRUCT_TOOL_IN, SW_STRUCT_CALIBRATE_IN,
-                               SW_STRUCT_STRIP_IN};
-static const int answers[] = {SW_STRUCT_TORQUE_OUT, SW_STRUCT_STRAP_OUT,
-                              SW_STRUCT_TOOL_OUT, SW_STRUCT_CALIBRATE_OUT,
-                              SW_STRUCT_STRIP_OUT};
+static const int resolved[] = {SW_STRUCT_TORQUE_IN,  SW_STRUCT_STRAP_IN,
+                               SW_STRUCT_TOOL_IN,    SW_STRUCT_CALIBRATE_IN,
+                               SW_STRUCT_STRIP_IN,   SW_STRUCT_TURNING_IN,
+                               SW_STRUCT_MILLING_IN, SW_STRUCT_DRILLING_IN};
+static const int answers[] = {SW_STRUCT_TORQUE_OUT,  SW_STRUCT_STRAP_OUT,
+                              SW_STRUCT_TOOL_OUT,    SW_STRUCT_CALIBRATE_OUT,
+                              SW_STRUCT_STRIP_OUT,   SW_STRUCT_TURNING_OUT,
+                              SW_STRUCT_MILLING_OUT, SW_STRUCT_DRILLING_OUT};
 enum { RESOLVED = sizeof resolved / sizeof resolved[0] };
 
 static void check_same_fields(const char *what, const void *one,
@@ -685,6 +755,7 @@ START_TEST(resolving)
         set_field(&in,
                   sw_field_named(s, s == SW_STRUCT_CALIBRATE_IN ? "confidence"
                                     : s == SW_STRUCT_STRIP_IN   ? "factor"
+                                    : sw_field_named(s, "mc")   ? "mc"
                                                                 : "torque_Nm"),
                   NAN);
         once = in;
@@ -762,6 +833,24 @@ START_TEST(null_input)
     const sw_tool_out o = sw_tool(NULL, &err);
     check_refused("tool", &err, SW_ERR_NULL, "in");
     check_numbers("tool", &o, SW_STRUCT_TOOL_OUT, o.status);
+    const sw_turning_out u = sw_turning(NULL, &err);
+    check_refused("turning", &err, SW_ERR_NULL, "in");
+    check_numbers("turning", &u, SW_STRUCT_TURNING_OUT, u.status);
+    const sw_milling_out m = sw_milling(NULL, &err);
+    check_refused("milling", &err, SW_ERR_NULL, "in");
+    check_numbers("milling", &m, SW_STRUCT_MILLING_OUT, m.status);
+    const sw_drilling_out d = sw_drilling(NULL, &err);
+    check_refused("drilling", &err, SW_ERR_NULL, "in");
+    check_numbers("drilling", &d, SW_STRUCT_DRILLING_OUT, d.status);
+    const sw_cut_load_out l = sw_milling_load_at(NULL, 0, 1, &err);
+    check_refused("load", &err, SW_ERR_NULL, "in");
+    check_numbers("load", &l, SW_STRUCT_CUT_LOAD_OUT, l.status);
+    ck_assert_int_eq(sw_turning_resolve(NULL, &err), SW_ERR_NULL);
+    ck_assert_int_eq(sw_milling_resolve(NULL, &err), SW_ERR_NULL);
+    ck_assert_int_eq(sw_drilling_resolve(NULL, &err), SW_ERR_NULL);
+    ck_assert_int_eq(sw_turning_assumed(NULL, 0, &err).status, SW_ERR_NULL);
+    ck_assert_int_eq(sw_milling_assumed(NULL, 0, &err).status, SW_ERR_NULL);
+    ck_assert_int_eq(sw_drilling_assumed(NULL, 0, &err).status, SW_ERR_NULL);
 }
 END_TEST
 

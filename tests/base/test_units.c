@@ -374,9 +374,9 @@ END_TEST
  * takes it for its own. */
 START_TEST(own_units)
 {
-    static const char *const want[] = {"",    "mm",  "N",    "N.m",
-                                       "MPa", "deg", "mm/m", "mm/N",
-                                       "rpm", "kg",  "mm2",  "m"};
+    static const char *const want[] = {"",    "mm",   "N",    "N.m",   "MPa",
+                                       "deg", "mm/m", "mm/N", "m/min", "rpm",
+                                       "W",   "kg",   "mm2",  "m"};
     for (int kind = 1; kind <= SW_KIND_COUNT; kind++) {
         ck_assert_str_eq(sw_kind_unit(kind), want[kind - 1]);
         for (int other = 1; other <= SW_KIND_COUNT; other++) {

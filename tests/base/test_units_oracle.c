@@ -40,7 +40,9 @@ START_TEST(factors)
                                                        "degree",
                                                        "millimeter / meter",
                                                        "millimeter / newton",
-                                                       "rev/min",
+                                                       "meter / minute",
+                                                       "1 / minute",
+                                                       "watt",
                                                        "kilogram",
                                                        "millimeter^2",
                                                        "meter"};

@@ -94,11 +94,11 @@ bad 2 '--altitude: the unit is missing' vacuum --vacuum 8kPa --seal-area 10cm2 \
 
 # ---- clamp
 
-bad 2 'which kind? screw, cylinder' clamp
-bad 2 'which kind?' clamp --json
-bad 2 '"clamp swung" is no topic; nearest: clamp swing' clamp swung
+bad 2 'which one? screw, cylinder' clamp
+bad 2 'is none of screw' clamp --json
+bad 2 '"swung" is none of screw' clamp swung
 good clamp --help
-has 'clamp squeeze' 'topics of their own'
+has 'clamp squeeze'
 good help clamp
 has 'clamp squeeze'
 good help clamp bar

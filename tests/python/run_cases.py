@@ -39,7 +39,7 @@ class Arguments:
     material = nut_class = None
     nominal_mm = side_pull_N = toe_error_pct = UNSET
     vial_mm_per_m = toe_force_N = hold_N = flat_N = rank = snug_N = UNSET
-    p = df = UNSET
+    p = df = index = count = UNSET
     basis = 0
     beside = None
     third = None
@@ -95,6 +95,15 @@ TOPICS = {
              lambda q, g: strapwise.strap_turn(q, g.snug_N)),
     "tight": (strapwise.TightIn, (),
               lambda q, g: strapwise.tight(q, g.third, g.beside)),
+    "cut_material": (None, ("material",),
+                     lambda q, g: strapwise.cut_material(g.material)),
+    "turning": (strapwise.TurningIn, (), lambda q, g: strapwise.turning(q)),
+    "milling": (strapwise.MillingIn, (), lambda q, g: strapwise.milling(q)),
+    "milling_load": (strapwise.MillingIn, ("index", "count"),
+                     lambda q, g: strapwise._milling_load_at(
+                         q, int(g.index), int(g.count))),
+    "drilling": (strapwise.DrillingIn, (),
+                 lambda q, g: strapwise.drilling(q)),
     "quantity": (None, ("text", "kind"), lambda q, g: quantity(g)),
     "normal_quantile": (None, ("p",),
                         lambda q, g: strapwise.normal_quantile(g.p)),

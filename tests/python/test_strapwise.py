@@ -47,7 +47,8 @@ QUESTIONS = (TorqueIn, ChartIn, StrapIn, SpreadIn, ToolIn, CalibrateIn,
              strapwise.VacuumIn, strapwise.AdhesiveIn, strapwise.BarIn,
              strapwise.ContactIn, strapwise.PadIn, strapwise.DiscIn,
              strapwise.ChuckIn, strapwise.SqueezeIn, strapwise.CoupleIn,
-             strapwise.TripodIn, strapwise.TightIn)
+             strapwise.TripodIn, strapwise.TightIn,
+             strapwise.TurningIn, strapwise.MillingIn, strapwise.DrillingIn)
 ANSWERS = (strapwise.ThreadOut, strapwise.GradeOut, strapwise.LubricationOut,
            strapwise.TorqueOut, strapwise.ChartOut, strapwise.StrapOut,
            strapwise.TiltOut, strapwise.PlaceOut, strapwise.StrapTorqueOut,
@@ -63,7 +64,10 @@ ANSWERS = (strapwise.ThreadOut, strapwise.GradeOut, strapwise.LubricationOut,
            strapwise.ScrewOut, strapwise.CylinderOut, strapwise.SwingOut,
            strapwise.VacuumOut, strapwise.AdhesiveOut, strapwise.BarOut,
            strapwise.ContactOut, strapwise.PadOut, strapwise.DiscOut,
-           strapwise.ChuckOut, strapwise.SqueezeOut, strapwise.CoupleOut, strapwise.TripodOut)
+           strapwise.ChuckOut, strapwise.SqueezeOut, strapwise.CoupleOut,
+           strapwise.TripodOut,
+           strapwise.CutMaterialOut, strapwise.CutLoadOut,
+           strapwise.TurningOut, strapwise.MillingOut, strapwise.DrillingOut)
 
 TABLE = "name: bench\nthread: M12\ntorque [N.m];force [kN]\n20;8.31\n40;16.9\n"
 
@@ -280,6 +284,36 @@ class Values(unittest.TestCase):
         self.assertIn(strapwise.say(pull, strapwise.KIND_FORCE, "us first"),
                       strapwise.remarks(q, "us first")[0][1])
         self.assertRaises(Error, strapwise.remarks, StrapIn())
+
+    def test_cuts(self):
+        """Fundamentals of Machining Processes p. 189: 1019 N along the rim; with
+        four teeth always in the slot the part feels a constant push."""
+        q = strapwise.MillingIn(kc11_MPa=1000, mc=0, wear_factor=1, teeth=8,
+                                diameter_mm=30, feed_per_tooth_mm=0.1,
+                                depth_mm=4, helix_deg=0, radial_ratio=0)
+        out = strapwise.milling(q)
+        self.assertAlmostEqual(out.tangential_N, 1019, delta=0.5)
+        self.assertIsNone(out.power_W)
+        loads = strapwise.milling_loads(q, 12)
+        self.assertEqual(len(loads), 12)
+        for load in loads:
+            self.assertAlmostEqual(load.y_N, -800, places=6)
+        q.mode, q.width_mm, q.way = "side", 3, "climb"
+        self.assertLess(strapwise.milling(q).mean_x_N, 0)
+        self.assertEqual(q.word("way"), "climb")
+        with self.assertRaises(Error) as caught:
+            strapwise.milling_loads(q, 0)
+        self.assertEqual(caught.exception.field, "count")
+        metal = strapwise.cut_material("6061-T6")
+        self.assertEqual(metal.stands_for, "vdi-22")
+        self.assertEqual(strapwise.warnings(metal), ["cut_group"])
+        self.assertIsNone(strapwise.cut_material("vdi-38").mc)
+        self.assertIn("4140", strapwise.cut_material_names())
+        d = strapwise.DrillingIn(material="C45", diameter_mm=8, feed_mm=0.15)
+        self.assertIn("wear_factor", [a["name"] for a in strapwise.assumed(d)])
+        t = strapwise.TurningIn(material="C45", depth_mm=1, feed_mm=0.2)
+        strapwise.turning_resolve(t)
+        self.assertEqual(t.word("direction"), "along")
 
     def test_pairs(self):
         pairs = Pairs()
@@ -1075,7 +1109,7 @@ class Structs(unittest.TestCase):
                     self.assertEqual(q.word(name), text)
                     self.assertEqual(make(**{name: value}).word(name), text)
                     tried += 1
-        self.assertEqual(tried, 50)
+        self.assertEqual(tried, 58)
 
     def test_subclass(self):
         class Strap(StrapIn):
