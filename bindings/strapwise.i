@@ -122,6 +122,13 @@
 %rename(DrillingIn) sw_drilling_in;
 %rename(DrillingOut) sw_drilling_out;
 
+/* a job file */
+%rename(Job) sw_job;
+%rename(JobOut) sw_job_out;
+%rename(JobCornerOut) sw_job_corner_out;
+%rename(JobClampOut) sw_job_clamp_out;
+%rename(JobOperationOut) sw_job_operation_out;
+
 /* Members are named without their struct: SWIG reads an unnamed struct before
  * it knows what the typedef calls it, and STRUCT::MEMBER would match nothing. */
 
@@ -186,6 +193,13 @@
     "^sw_(support|clamp|stop|load|weight)_(defaults|resolve|assumed)$";
 %rename("$ignore", regextarget = 1)
     "^sw_hold_(defaults|resolve|new|free|total|point|contact)$";
+%rename("$ignore", regextarget = 1)
+    "^sw_job_(read|free|about|corner|clamp|operation|find_operation)$";
+%rename("$ignore", regextarget = 1)
+    "^sw_job_(has_clamp|fixture|hold_in|assumed|matters)$";
+%ignore sw_hold_map;
+%ignore sw_hold_map_in;
+%ignore sw_hold_map_defaults;
 /* one number, returned as such */
 %ignore sw_quantity_out;
 /* sw_field_at() is enough */
@@ -645,6 +659,57 @@ typedef struct sw_hold {
     }
 }
 
+%rename(_about) sw_job::about_of;
+%rename(_corner) sw_job::corner_of;
+%rename(_clamp) sw_job::clamp_of;
+%rename(_operation) sw_job::operation_of;
+%rename(_find) sw_job::find_of;
+%rename(_has_clamp) sw_job::has_clamp_of;
+%rename(_fixture) sw_job::fixture_of;
+%rename(_fill) sw_job::fill_hold;
+%rename(_assumed) sw_job::assumed_of;
+%newobject sw_job::fixture_of;
+typedef struct sw_job {
+} sw_job;
+%extend sw_job {
+    sw_job(const char *text, const char *file, sw_error *err)
+    {
+        return sw_job_read(text, text ? strlen(text) : 0, file, err);
+    }
+    ~sw_job() { sw_job_free($self); }
+    sw_job_out about_of(sw_error *err) { return sw_job_about($self, err); }
+    sw_job_corner_out corner_of(int index, sw_error *err)
+    {
+        return sw_job_corner($self, index, err);
+    }
+    sw_job_clamp_out clamp_of(int index, sw_error *err)
+    {
+        return sw_job_clamp($self, index, err);
+    }
+    sw_job_operation_out operation_of(int index, sw_error *err)
+    {
+        return sw_job_operation($self, index, err);
+    }
+    int find_of(const char *name) { return sw_job_find_operation($self, name); }
+    int has_clamp_of(int operation, int clamp)
+    {
+        return sw_job_has_clamp($self, operation, clamp);
+    }
+    sw_fixture *fixture_of(int operation, sw_error *err)
+    {
+        return sw_job_fixture($self, operation, err);
+    }
+    void fill_hold(int operation, sw_hold_in *q, sw_error *err)
+    {
+        if (sw_job_hold_in($self, operation, q, err))
+            return; /* raised by what err holds */
+    }
+    sw_assumption assumed_of(int index, sw_error *err)
+    {
+        return sw_job_assumed($self, index, err);
+    }
+}
+
 %rename(svg) sw_drawing::svg_text;
 typedef struct sw_drawing {
 } sw_drawing;
@@ -655,6 +720,7 @@ typedef struct sw_drawing {
 %newobject sw_calibrate_plot;
 %newobject sw_tilt_plot;
 %newobject draw_strap;
+%newobject draw_map;
 /* how it is drawn: arguments by name, no class */
 %ignore sw_strap_drawing_in;
 %ignore sw_strap_drawing_defaults;
@@ -706,6 +772,7 @@ typedef struct sw_drawing {
 %include <strapwise/squeeze.h>
 %include <strapwise/fixture.h>
 %include <strapwise/hold.h>
+%include <strapwise/job.h>
 %include <strapwise/couple.h>
 %include <strapwise/tripod.h>
 %include <strapwise/tight.h>
@@ -731,6 +798,17 @@ sw_drawing *draw_strap(const sw_strap_in *q, double width_px, double text_px,
     how.views = views;
     how.show = show;
     return sw_strap_drawing(q, &how, err);
+}
+
+sw_drawing *draw_map(const sw_job *job, int operation, const sw_hold *hold,
+                     double width_px, double text_px, int show, sw_error *err)
+{
+    sw_hold_map_in how;
+    sw_hold_map_defaults(&how);
+    how.width_px = width_px;
+    how.text_px = text_px;
+    how.show = show;
+    return sw_hold_map(job, operation, hold, &how, err);
 }
 %}
 

@@ -241,6 +241,9 @@ for _cls, _structure in (
         (SqueezeOut, _STRUCT_SQUEEZE_OUT),
         (HoldOut, _STRUCT_HOLD_OUT), (HoldPointOut, _STRUCT_HOLD_POINT_OUT),
         (HoldContactOut, _STRUCT_HOLD_CONTACT_OUT),
+        (JobOut, _STRUCT_JOB_OUT), (JobCornerOut, _STRUCT_JOB_CORNER_OUT),
+        (JobClampOut, _STRUCT_JOB_CLAMP_OUT),
+        (JobOperationOut, _STRUCT_JOB_OPERATION_OUT),
         (CoupleOut, _STRUCT_COUPLE_OUT),
         (TripodOut, _STRUCT_TRIPOD_OUT),
         (CutMaterialOut, _STRUCT_CUT_MATERIAL_OUT),
@@ -364,6 +367,93 @@ def _fixture_class():
 
 _fixture_class()
 del _fixture_class
+
+
+def _job_class():
+    """Job answers with objects, and finds operations by name."""
+    plain = Job.__init__
+
+    def __init__(self, text, file=None):
+        """Reads the text of a job file; a fault raises Error, whose message
+        names `file`, line and column."""
+        plain(self, text, file)
+
+    def read(text, file=None):
+        """The same as Job(text, file)."""
+        return Job(text, file)
+
+    def index_of(self, operation):
+        if not isinstance(operation, str):
+            return operation
+        index = self._find(operation)
+        if index < 0:
+            names = [o.name for o in self.operations()]
+            raise Error("operation: %r is none of %s" % (operation,
+                                                         ", ".join(names)))
+        return index
+
+    def about(self):
+        """The part, and how much there is of everything: a JobOut."""
+        return self._about()
+
+    def corners(self):
+        """The part's outline, counterclockwise: a list of JobCornerOut."""
+        return _until_end(self._corner)
+
+    def clamps(self, operation=None):
+        """All clamps, or those of one operation: a list of JobClampOut."""
+        every = _until_end(self._clamp)
+        if operation is None:
+            return every
+        at = index_of(self, operation)
+        return [c for i, c in enumerate(every) if self._has_clamp(at, i)]
+
+    def operations(self):
+        """All operations: a list of JobOperationOut."""
+        return _until_end(self._operation)
+
+    def fixture(self, operation=0):
+        """The part on its fixture for one operation, by index or name: a
+        Fixture, each clamp at the low end of its spread."""
+        return self._fixture(index_of(self, operation))
+
+    def hold(self, operation=0, progress=None, **fields):
+        """Whether the part stays put under one operation, by index or name: a
+        Hold. What is given by name, as to Fixture.hold(), replaces what the job
+        says."""
+        at = index_of(self, operation)
+        q = _HoldIn()
+        self._fill(at, q)
+        for name, value in fields.items():
+            if name not in _HoldIn._field_of:
+                raise TypeError("%s: no field of this question" % name)
+            setattr(q, name, value)
+        f = self._fixture(at)
+        h = Hold(f, q, progress)
+        h._about = q, tuple(f._count(n) for n in range(1, 5))
+        return h
+
+    def map(self, hold, operation=0, width_px=None, text_px=None, show=None):
+        """The margin along the path of an operation, for what hold() made of
+        it, from above: a Drawing. show as in say()."""
+        return _draw_map(self, index_of(self, operation), hold, width_px,
+                         text_px, show)
+
+    def assumed_(self):
+        """Every default that entered, "C1.nut_factor" for example: a list as
+        that of assumed()."""
+        return [_assumption(a) for a in _until_end(self._assumed)]
+
+    read.__name__, assumed_.__name__ = "read", "assumed"
+    Job.__init__ = __init__
+    Job.read = staticmethod(read)
+    for method in (about, corners, clamps, operations, fixture, hold, map,
+                   assumed_):
+        setattr(Job, method.__name__, method)
+
+
+_job_class()
+del _job_class
 Drawing.svg.__doc__ = "The text of an SVG file."
 Drawing._repr_svg_ = Drawing.svg
 
@@ -523,6 +613,11 @@ def not_checked():
 def hold_not_checked():
     """Sentences on what Fixture.hold() does not look at."""
     return _until_none(_hold_not_checked)
+
+
+def job_not_checked():
+    """Sentences on what a Job leaves out."""
+    return _until_none(_job_not_checked)
 
 
 def calibrate_not_checked():

@@ -135,6 +135,8 @@ static int sw_tell_progress(double done, void *with)
 %private(_chart_assumed, sw_chart_assumed)
 %private(_hold_assumed, sw_hold_assumed)
 %private(_hold_not_checked, sw_hold_not_checked)
+%private(_job_not_checked, sw_job_not_checked)
+%private(_draw_map, draw_map)
 %private(_grade_name, sw_grade_name)
 %private(_lubrication_name, sw_lubrication_name)
 %private(_material_name, sw_material_name)
@@ -656,6 +658,31 @@ table's plane, z up; every force is the one on the part.
 6617";
 %feature("docstring") sw_hold
 "Whether the part of a Fixture stays put; made by Fixture.hold().";
+%feature("docstring") sw_job
+"A job file that was read: Job.read(text) or Job(text).
+
+>>> job = Job.read('''strapwise: 1
+... part: {size: [200 mm, 150 mm], thickness: 10 mm, weight: 6 N}
+... supports:
+... - {place: [0 mm, 0 mm]}
+... - {place: [200 mm, 0 mm]}
+... - {place: [100 mm, 150 mm]}
+... clamps: [{kind: force, place: [100 mm, 60 mm], force: 3 kN}]
+... operations:
+... - cut: {kind: force, force x: 100 N}
+...   path: {height: 0 mm, points: [[100 mm, 60 mm]]}
+... ''')
+>>> job.clamps()[0].force_low_N
+3000.0
+>>> round(job.hold().total().margin, 1)
+4.5";
+%feature("docstring") sw_job_out
+"Answer of Job.about(): the part, and how much there is of everything.";
+%feature("docstring") sw_job_corner_out "A corner of the part, from Job.corners().";
+%feature("docstring") sw_job_clamp_out
+"A clamp and what it does to the part, from Job.clamps().";
+%feature("docstring") sw_job_operation_out
+"An operation of a job, from Job.operations().";
 %feature("docstring") sw_torque_in
 "Question to torque(). Required: thread and one of preload_N, torque_Nm and use.";
 %feature("docstring") sw_torque_out "Answer of torque().";

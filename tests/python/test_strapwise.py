@@ -58,6 +58,8 @@ ANSWERS = (strapwise.ThreadOut, strapwise.GradeOut, strapwise.LubricationOut,
            strapwise.TurnOut,
            strapwise.HoldOut, strapwise.HoldPointOut,
            strapwise.HoldContactOut,
+           strapwise.JobOut, strapwise.JobCornerOut, strapwise.JobClampOut,
+           strapwise.JobOperationOut,
            strapwise.MethodOut, strapwise.SpreadOut, strapwise.WindowOut,
            strapwise.StrapSpreadOut, strapwise.ToolOut, strapwise.ShopToolOut,
            strapwise.CalibrateOut, strapwise.PairOut, strapwise.PairsOut,
@@ -451,6 +453,86 @@ class Fixtures(unittest.TestCase):
         h = [self.fixture().hold() for _ in range(3)]
         self.assertEqual({round(one.total().margin, 6) for one in h},
                          {round(h[0].total().margin, 6)})
+
+
+JOB = """strapwise: 1
+part: {name: tine, size: [200 mm, 150 mm], thickness: 10 mm, weight: 0 N}
+supports:
+- {place: [0 mm, 0 mm], friction: 0.15}
+- {place: [200 mm, 0 mm], friction: 0.15}
+- {place: [100 mm, 150 mm], friction: 0.15}
+clamps:
+- {kind: force, place: [100 mm, 60 mm], height: 0 mm, force: 3 kN}
+- {name: spare, kind: force, place: [100 mm, 60 mm], force: 1 kN}
+operations:
+- name: push
+  clamps: [C1]
+  cut: {kind: force, force x: 100 N}
+  path: {height: 0 mm, points: [[100 mm, 60 mm]]}
+- cut: {kind: force, force x: 100 N}
+  required margin: 3
+  path: {height: 0 mm, step: 10 mm, lines: [[[50 mm, 50 mm], [150 mm, 50 mm]]]}
+"""
+
+
+class Jobs(unittest.TestCase):
+    """A job file, its clamps and operations, and whether they hold."""
+
+    def test_read(self):
+        job = strapwise.Job.read(JOB)
+        a = job.about()
+        self.assertEqual((a.name, a.length_mm, a.clamps), ("tine", 200, 2))
+        self.assertEqual([c.name for c in job.clamps()], ["C1", "spare"])
+        self.assertEqual([c.name for c in job.clamps("push")], ["C1"])
+        self.assertEqual(job.clamps()[0].word("clamp_kind"), "force")
+        self.assertIsNone(job.clamps()[0].torque_Nm)
+        self.assertEqual([o.name for o in job.operations()],
+                         ["push", "operation 2"])
+        self.assertEqual([(c.x_mm, c.y_mm) for c in job.corners()],
+                         [(0, 0), (200, 0), (200, 150), (0, 150)])
+        self.assertIn("spare.z_mm", [d["name"] for d in job.assumed()])
+        self.assertGreater(len(strapwise.job_not_checked()), 2)
+
+    def test_hold(self):
+        """0.15*3000 N over 100 N; the disc is a polygon inside the round one."""
+        job = strapwise.Job(JOB, "tine.yaml")
+        r = job.hold("push").total()
+        self.assertTrue(4.5*0.995 < r.margin <= 4.5*(1 + 1e-6), r.margin)
+        self.assertEqual(r.required_margin, 2)
+        self.assertEqual(job.hold("push", required_margin=4).total().required_margin,
+                         4)
+        h = job.hold(1)
+        self.assertEqual(h.total().required_margin, 3)
+        self.assertEqual(len(h.points()), 11)
+        self.assertEqual(job.fixture(1).count("load"), 11)
+        svg = job.map(h, 1, show="us first").svg()
+        self.assertIn("x, y in", svg)
+        self.assertEqual(svg.count('class="holds"'), 12)
+
+    def test_refused(self):
+        for text, where, code in (
+                (JOB.replace("3 kN", "3"), "8:62", "unit"),
+                (JOB.replace("force: 3 kN", "farce: 3 kN"), "8:55", "unknown"),
+                (JOB.replace("[100 mm, 60 mm], height", "[-1 mm, 60 mm], height"),
+                 "8:24", "conflict"),
+                ("", "1:1", "missing")):
+            with self.assertRaises(Error) as caught:
+                strapwise.Job.read(text, "tine.yaml")
+            self.assertIn("tine.yaml:" + where + ":", str(caught.exception))
+            self.assertEqual(caught.exception.code, code)
+        job = strapwise.Job.read(JOB)
+        with self.assertRaises(Error):
+            job.hold("pull")
+        with self.assertRaises(Error):
+            job.fixture(2)
+        with self.assertRaises(TypeError):
+            job.hold(margin=2)
+        with self.assertRaises(Error):
+            job.map(job.hold("push"), 1)
+        with self.assertRaises(TypeError):
+            strapwise.Job.read(3)
+
+
 class Clamps(unittest.TestCase):
     """Clamps other than straps; their numbers are in the corpus."""
 
