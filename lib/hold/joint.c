@@ -35,6 +35,10 @@
 
 #include <string.h>
 
+#define FINE 1e-9 /* tolerances of the simplex method */
+#define COARSE                                                                 \
+    1e-7 /* where that finds no answer: levers of very uneven length */
+
 enum { EXTRA = 12, ROUNDS = 30 }; /* added corners per contact; rounds */
 
 static int has_rays(const sw__block_how *how, const sw__touch *t)
@@ -191,7 +195,7 @@ void sw__block_add(sw__block *b, glp_prob *lp, const sw__rig *rig,
         set_ray(b, k);
     char all[SW__MOST];
     memset(all, 1, sizeof all);
-    sw__block_on(b, all);
+    sw__block_on(b, all, all);
 }
 
 /* The columns of u: rows (1), (2) and (3) of the supports that carry. */
@@ -234,13 +238,15 @@ static void set_normals(sw__block *b)
         double w[6];
         sw__push(&b->rig->pad[i], 0, 0, 1, w);
         set_column(b->lp, b->col + i, b->row, w, b->disc[i], -1);
-        glp_set_col_bnds(b->lp, b->col + i, GLP_LO, least_of(b, i), 0);
+        glp_set_col_bnds(b->lp, b->col + i, GLP_LO,
+                         b->must[i] ? least_of(b, i) : 0, 0);
     }
 }
 
-void sw__block_on(sw__block *b, const char *on)
+void sw__block_on(sw__block *b, const char *on, const char *must)
 {
-    memcpy(b->on, on, sizeof b->on);
+    memcpy(b->on, on, (size_t)b->rig->pads);
+    memcpy(b->must, must, (size_t)b->rig->pads);
     if (b->how.free_normals)
         set_normals(b);
     else
@@ -254,7 +260,8 @@ void sw__block_on(sw__block *b, const char *on)
         else if (b->disc[i]) /* -g . u >= 0 */
             glp_set_row_bnds(b->lp, b->disc[i], GLP_LO, 0, 0);
         if (b->keep[i] && carries)
-            glp_set_row_bnds(b->lp, b->keep[i], GLP_LO, least_of(b, i), 0);
+            glp_set_row_bnds(b->lp, b->keep[i], GLP_LO,
+                             b->must[i] ? least_of(b, i) : 0, 0);
         else if (b->keep[i])
             glp_set_row_bnds(b->lp, b->keep[i], GLP_UP, 0, 0);
     }
@@ -316,7 +323,7 @@ void sw__joint_goal(sw__joint *j, const double w[6], double low, double top)
     j->top = top;
 }
 
-int sw__simplex(glp_prob *lp, int method)
+static int simplex(glp_prob *lp, int method, double tolerance)
 {
     glp_smcp how;
     glp_init_smcp(&how);
@@ -324,7 +331,7 @@ int sw__simplex(glp_prob *lp, int method)
     how.meth = method;
     /* so few pivots that steepest edges cost more than they save */
     how.pricing = GLP_PT_STD;
-    how.tol_bnd = how.tol_dj = 1e-9;
+    how.tol_bnd = how.tol_dj = tolerance;
     how.it_lim = 2000;
     if (glp_simplex(lp, &how))
         return -1;
@@ -334,16 +341,23 @@ int sw__simplex(glp_prob *lp, int method)
                                                           : -1;
 }
 
-int sw__joint_solve(sw__joint *j, int changed_base)
+int sw__simplex(glp_prob *lp, int method)
 {
-    glp_prob *lp = j->block.lp;
-    int status = sw__simplex(lp, changed_base ? GLP_DUALP : GLP_PRIMAL);
+    int status = simplex(lp, method, FINE);
     if (status == 1)
         return 1;
     /* once more from the beginning: an old basis may be singular by now */
     glp_adv_basis(lp, 0);
-    status = sw__simplex(lp, GLP_PRIMAL);
-    return status;
+    status = simplex(lp, GLP_PRIMAL, FINE);
+    if (status == 1)
+        return 1;
+    glp_std_basis(lp);
+    return simplex(lp, GLP_DUALP, COARSE);
+}
+
+int sw__joint_solve(sw__joint *j, int changed_base)
+{
+    return sw__simplex(j->block.lp, changed_base ? GLP_DUALP : GLP_PRIMAL);
 }
 
 /* Drops the corners that were added for earlier questions. */

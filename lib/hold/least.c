@@ -64,7 +64,7 @@ static void add_block(program *p, int load, const sw__corner *corner,
     memset(b, 0, sizeof *b);
     b->ray = p->job->ray[p->count];
     sw__block_add(b, p->lp, &h->rig, &how);
-    sw__block_on(b, on);
+    sw__block_on(b, on, on);
     double base[6];
     for (int i = 0; i < 6; i++)
         base[i] = h->rig.weight[i] +

@@ -278,15 +278,17 @@ static int march(sw__engine *e, int kind, const sw__rested *r,
     sw__joint *j = sw__engine_joint(e, kind);
     uint64_t seen[SETS];
     char on[SW__MOST] = {0};
+    const size_t pads = (size_t)e->rig->pads;
     double low = 0;
-    memcpy(on, r->on, (size_t)e->rig->pads);
+    memcpy(on, r->on, pads);
     if (kind >= SW__FREE)
-        memset(on, 1, (size_t)e->rig->pads);
+        memset(on, 1, pads);
     sw__block_base(&j->block, r->w0);
     int found = 0;
     for (int set = 0; set < SETS; set++) {
-        if (memcmp(on, j->block.on, (size_t)e->rig->pads) != 0)
-            sw__block_on(&j->block, on);
+        if (memcmp(on, j->block.on, pads) != 0 ||
+            memcmp(r->needed, j->block.must, pads) != 0)
+            sw__block_on(&j->block, on, r->needed);
         sw__joint_goal(j, w1, low, top);
         if (sw__joint_solve(j, 0) != 1)
             break;
@@ -377,7 +379,7 @@ int sw__is_light(sw__engine *e, const sw__rested *r, int *support)
         return 0;
     static const double nothing[6] = {0};
     sw__joint *j = sw__engine_joint(e, SW__JOINT);
-    sw__block_on(&j->block, r->on);
+    sw__block_on(&j->block, r->on, r->needed);
     sw__block_base(&j->block, r->w0);
     sw__joint_goal(j, nothing, 0, 0);
     return sw__joint_solve(j, 1) != 1;
