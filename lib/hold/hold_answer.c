@@ -38,6 +38,25 @@ const char *sw_hold_not_checked(int index)
     return index >= 0 && index < count ? not_checked[index] : NULL;
 }
 
+const char *sw_hold_rest_text(int rest)
+{
+    switch (rest) {
+    case SW_REST_STAYS:
+        return "the part rests until the cut comes";
+    case SW_REST_ROCKS:
+        return "the part rocks under its own clamps: together they press "
+               "outside of its supports";
+    case SW_REST_MOVES:
+        return "the side pull of the straps moves the part before the cut";
+    case SW_REST_LIGHT:
+        return "a support that must carry does not, or less than it must";
+    case SW_REST_LOOSE:
+        return "nothing presses the part on its supports";
+    default:
+        return NULL;
+    }
+}
+
 void sw_hold_free(sw_hold *h)
 {
     if (!h)
@@ -386,7 +405,8 @@ sw_hold_contact_out sw_hold_contact(const sw_hold *h, int load, int part,
         if (h->least[index] != SW_UNSET)
             out.least_total_N = h->least[index] * F;
     }
-    if (h->rest == SW_REST_STAYS) {
+    if (h->verdict[load < 0 ? h->worst : load].goes != SW_GOES_REST &&
+        h->verdict[load < 0 ? h->worst : load].goes != SW_GOES_NONE) {
         read_contact(h, load < 0 ? h->worst : load, part, index, &out);
         if (part == SW_PART_STOP)
             out.idle = out.force_margin_N > 0 ? SW_IDLE_NO : SW_IDLE_YES;
