@@ -6,6 +6,9 @@
 
 #include <glpk.h>
 
+/* Corners of a disc that may be added to its polygon. */
+enum { SW__EXTRA = 12 };
+
 /* What a block of equilibrium is like. */
 typedef struct {
     int free_normals; /* supports need not act as springs: the ceiling */
@@ -61,6 +64,9 @@ void sw__block_add(sw__block *b, glp_prob *lp, const sw__rig *rig,
                    const sw__block_how *how);
 /* Says which supports carry, and which of them must keep their least. */
 void sw__block_on(sw__block *b, const char *on, const char *must);
+/* Where a ray acts, and its column. */
+sw__touch sw__block_place(const sw__block *b, const sw__ray *r);
+void sw__block_set_ray(sw__block *b, int k);
 /* The wrench of everything that has no column. */
 void sw__block_base(const sw__block *b, const double w[6]);
 
