@@ -130,11 +130,13 @@ libstrapwise_fixture_la_SOURCES = \
 	lib/hold/rig.h lib/hold/rig.c \
 	lib/hold/bed.h lib/hold/bed.c \
 	lib/hold/guard.h lib/hold/guard.c \
-	lib/hold/joint.h lib/hold/joint.c lib/hold/joint_read.c \
+	lib/hold/joint.h lib/hold/block.c lib/hold/joint.c \
+	lib/hold/joint_polish.c lib/hold/joint_read.c \
 	lib/hold/planar.h lib/hold/planar.c \
 	lib/hold/climb.h lib/hold/climb.c \
-	lib/hold/engine.h lib/hold/load.c lib/hold/corner.c lib/hold/scale.c lib/hold/least.c \
-	lib/hold/hold.h lib/hold/hold_resolve.c lib/hold/hold.c lib/hold/hold_answer.c
+	lib/hold/engine.h lib/hold/engine.c lib/hold/load.c lib/hold/corner.c lib/hold/scale.c lib/hold/least.c \
+	lib/hold/hold.h lib/hold/hold_resolve.c lib/hold/rest.c lib/hold/trial.c \
+	lib/hold/hold.c lib/hold/hold_new.c lib/hold/hold_answer.c
 
 pkgconfigdir = $(libdir)/pkgconfig
 pkgconfig_DATA = lib/strapwise.pc lib/strapwise-fixture.pc

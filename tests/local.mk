@@ -355,8 +355,10 @@ tests_hold_test_hold_CPPFLAGS = $(TEST_CPPFLAGS)
 tests_hold_test_hold_LDADD = $(FIXTURE_LIBS)
 # not exported, so compiled into their tests
 HOLD_INSIDE = lib/hold/rig.c lib/hold/bed.c lib/hold/guard.c \
-	lib/hold/joint.c lib/hold/joint_read.c lib/hold/planar.c \
-	lib/hold/climb.c lib/hold/load.c lib/hold/corner.c
+	lib/hold/block.c lib/hold/joint.c lib/hold/joint_polish.c \
+	lib/hold/joint_read.c lib/hold/planar.c \
+	lib/hold/climb.c lib/hold/engine.c lib/hold/load.c \
+	lib/hold/corner.c
 tests_hold_test_guard_SOURCES = tests/hold/test_guard.c lib/hold/guard.c
 tests_hold_test_guard_CPPFLAGS = $(TEST_CPPFLAGS) -I$(top_srcdir)/lib
 tests_hold_test_guard_LDADD = $(FIXTURE_LIBS) $(GLPK_LIBS)

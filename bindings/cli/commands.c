@@ -100,12 +100,12 @@ static const command list[] = {
          "LENGTH | --tilt ANGLE) [options]",
      .text = "Equal straps round a part, a support under every toe. The cut is "
              "its largest sideways force; --part-length and --part-width let "
-             "turning and tipping be checked; --limit, or --material with "
-             "--toe-area, bounds the force of one toe.\n",
+             "turning and tipping be checked; --toe-limit, or --part-material "
+             "with --toe-area, bounds the force of one toe.\n",
      .example = "strapwise tight --thread M12 --straps 4 --cut 500N "
                 "--stud-to-toe 30mm --stud-to-heel 60mm --part-height 40mm "
                 "--heel-height 40mm --part-length 240mm --part-width 160mm "
-                "--restraint held --limit 12kN",
+                "--restraint held --toe-limit 12kN",
      .topic = "tight",
      .more = " assumed nut_factor_from",
      .hidden = " preload_N torque_Nm" TRIALS,

@@ -634,6 +634,8 @@ feed_mm.";
 %feature("docstring") sw_drilling_out "Answer of drilling().";
 %feature("docstring") sw_strip_in "Question to strip(). Required: thread.";
 %feature("docstring") sw_strip_out "Answer of strip().";
+%feature("docstring") sw_hold_rest_text
+"One sentence on a state at rest, by its number: hold_rest_text(REST_ROCKS).";
 %feature("docstring") sw_hold_out
 "Answer of Hold.total(): the part under its worst load.";
 %feature("docstring") sw_hold_point_out

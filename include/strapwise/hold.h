@@ -86,8 +86,9 @@ typedef struct {
     int rest;          /**< sw_rest: before the cut */
     int first_to_go;   /**< sw_goes */
     int contact_part;  /**< sw_part: what kind the contact below is */
-    char contact[32];  /**< the contact that goes first, or "" */
-    double margin;     /**< largest factor on the cut; 0 where the part does
+    char contact
+        [32]; /**< the contact that goes first, or "": the support that is left, or of a sliding part the one that slides fastest, or the stop it leaves */
+    double margin; /**< largest factor on the cut; 0 where the part does
                                  not rest */
     double required_margin;      /**< wanted */
     double margin_ceiling;       /**< no fixture of these contacts holds more,
@@ -99,23 +100,22 @@ typedef struct {
     double margin_friction_high; /**< with more friction everywhere */
     double
         rest_margin; /**< factor on the straps' side pulls before the cut; below 1 they move the part; does not apply where there are none */
-    double worst_load;      /**< its index, 0 .. */
-    char worst_name[32];    /**< its name */
-    double worst_x_mm;      /**< its tool point */
-    double worst_y_mm;      /**< its tool point */
-    double worst_z_mm;      /**< its tool point */
-    double centre_x_mm;     /**< about which the part turns as it slides */
-    double centre_y_mm;     /**< about which the part turns as it slides */
-    double loads;           /**< how many were looked at */
-    int corners;            /**< sw_corners */
-    double clamp_total_N;   /**< of all clamps, as given */
-    double hold_limit_N;    /**< the same where the required margin is just
+    double worst_load;    /**< its index, 0 .. */
+    char worst_name[32];  /**< its name */
+    double worst_x_mm;    /**< its tool point */
+    double worst_y_mm;    /**< its tool point */
+    double worst_z_mm;    /**< its tool point */
+    double centre_x_mm;   /**< about which the part turns as it slides */
+    double centre_y_mm;   /**< about which the part turns as it slides */
+    double loads;         /**< how many were looked at */
+    int corners;          /**< sw_corners */
+    double clamp_total_N; /**< of all clamps, as given */
+    double hold_limit_N;  /**< the same where the required margin is just
                                reached: all clamps and their side pulls scaled
                                alike */
-    double hold_scale;      /**< hold_limit_N over clamp_total_N */
-    double hold_scale_high; /**< more than this times the clamping and the part
-                                 is held less again; does not apply where there
-                                 is no such end */
+    double hold_scale;    /**< hold_limit_N over clamp_total_N */
+    double
+        hold_scale_high; /**< more than this times the clamping and the part is held less again, with the side pulls that are worst as given; does not apply where there is no such end */
     double least_total_N;   /**< least total where each clamp has its own
                                  force */
     char switched_off[128]; /**< clamps that do nothing for it, by name */
@@ -150,14 +150,16 @@ typedef struct {
 
 /** One contact under one load. */
 typedef struct {
-    int status;            /**< 0 or sw_status */
-    uint64_t warnings;     /**< SW_WARN_ bits */
-    char name[32];         /**< of the contact */
-    double force_rest_N;   /**< that it carries or gives before the cut */
-    double force_margin_N; /**< the same where the part goes */
-    double friction_use;   /**< share of its friction that is used there */
-    double least_total_N;  /**< clamps: force at the least clamping */
-    int idle;              /**< sw_idle */
+    int status;          /**< 0 or sw_status */
+    uint64_t warnings;   /**< SW_WARN_ bits */
+    char name[32];       /**< of the contact */
+    double force_rest_N; /**< that it carries or gives before the cut */
+    double
+        force_margin_N;  /**< the same where the part goes; does not apply where
+                              it does not go, or before the cut */
+    double friction_use; /**< share of its friction that is used there */
+    double least_total_N; /**< clamps: force at the least clamping */
+    int idle;             /**< sw_idle */
 } sw_hold_contact_out;
 
 /** Whether a contact carries before the cut. */
@@ -234,6 +236,9 @@ SW_API SW_NODISCARD sw_hold_contact_out sw_hold_contact(const sw_hold *hold,
                                                         int load, int part,
                                                         int index,
                                                         sw_error *err);
+
+/** One sentence on a state at rest (sw_rest), or NULL where there is none. */
+SW_API const char *sw_hold_rest_text(int rest);
 
 /** The index-th sentence on what is not looked at, or NULL past the end. */
 SW_API const char *sw_hold_not_checked(int index);

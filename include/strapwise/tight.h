@@ -47,12 +47,13 @@ typedef struct {
     double weight_N;        /**< of the part, 0 .. 1e7; open: 0 */
     double friction;        /**< part on its supports, 0.01 .. 2 */
     double required_margin; /**< on the cut, 1 .. 20 */
-    double limit_N; /**< largest force that one toe may press with, 1e-3 .. 1e7;
+    double
+        toe_limit_N; /**< largest force that one toe may press with, 1e-3 .. 1e7;
                          open: from toe_area_mm2, else none */
-    double toe_area_mm2; /**< area on which one toe bears, 0.1 .. 1e5 */
-    char material[24];   /**< of the part, by its key: with toe_area_mm2 its
+    double toe_area_mm2;    /**< area on which one toe bears, 0.1 .. 1e5 */
+    char part_material[24]; /**< of the part, by its key: with toe_area_mm2 its
                               pressure limit, or its yield, bounds the force */
-    int facing;          /**< sw_facing; open: opposed where there are pairs */
+    int facing;       /**< sw_facing; open: opposed where there are pairs */
     uint64_t assumed; /**< set by the library: bit n = field n is a default of
                               the library and may change with the others */
     uint64_t seal;    /**< set by resolving, else 0: tells that a resolved

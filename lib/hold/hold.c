@@ -31,71 +31,10 @@
  */
 #include "hold/hold.h"
 
-#include "hold/bed.h"
-
-#include <stdlib.h>
 #include <string.h>
 
-enum { ROUND_UP_TO = 64, CLOSE = 16, FRICTION_LOADS = 64, CORNERS = 4096 };
+enum { CLOSE = 16, FRICTION_LOADS = 64, CORNERS = 4096 };
 #define NEAR 1.01 /* of the least margin: looked at closely */
-
-/* ---- at rest ---- */
-
-static int is_pressed(const sw__rig *rig)
-{
-    double down = -rig->weight[2];
-    for (int c = 0; c < rig->toes; c++)
-        down += rig->toe[c].P;
-    return down > 0;
-}
-
-/* Whether a support carries too little at any corner that is looked at. */
-static int is_light(sw__engine *e, const sw__corner *first, int *support)
-{
-    const int n = e->rig->ranges;
-    const uint64_t all = n <= 6 ? (uint64_t)1 << n : 12;
-    sw__rested r;
-    sw__rest_at(e, first, &r);
-    if (sw__is_light(e, &r, support))
-        return 1;
-    for (uint64_t k = 0; k < all && n; k++) {
-        sw__corner c = {{k, 0}};
-        double y[6] = {0};
-        y[k / 2 % 6] = k % 2 ? -1 : 1;
-        if (n > 6)
-            c = sw__corner_worst(e->rig, y);
-        sw__rest_at(e, &c, &r);
-        if (sw__is_light(e, &r, support))
-            return 1;
-    }
-    return 0;
-}
-
-/* Equation (1). */
-static int rest_state(sw__engine *e, sw__corner *corner, double *factor,
-                      int *support)
-{
-    sw__rested r;
-    sw__held held;
-    *corner = (sw__corner){{0, 0}};
-    *factor = SW_UNSET;
-    *support = 0;
-    if (!is_pressed(e->rig))
-        return SW_REST_LOOSE;
-    double w[6];
-    sw__rig_straps(e->rig, corner, NULL, 0, w);
-    for (int i = 0; i < 6; i++)
-        w[i] += e->rig->weight[i];
-    if (!sw__bed(e->rig, w, r.N))
-        return SW_REST_ROCKS;
-    if (sw__rig_pulled(e->rig)) {
-        sw__held_worst(e, -1, 1, 1, corner, &held);
-        *factor = held.value;
-        if (held.value < 1 - 1e-9)
-            return SW_REST_MOVES;
-    }
-    return is_light(e, corner, support) ? SW_REST_LIGHT : SW_REST_STAYS;
-}
 
 /* ---- under the cut ---- */
 
@@ -164,12 +103,12 @@ static int look(sw__guard *g, sw__job *job)
     for (int i = 0; i < n; i++) {
         if (sw__guard_tell(g, 0.4 * i / n))
             return SW_ERR_STOPPED;
-        sw__held_worst(e, i, few, n <= ROUND_UP_TO, &corner, &held);
+        sw__held_worst(e, i, few, n <= SW__ROUND_UP_TO, &corner, &held);
         record(h, i, &corner, &held);
     }
     const double least = h->verdict[lowest(h)].margin;
     const double close = fmax(NEAR * least, among(h, CLOSE));
-    if (n > ROUND_UP_TO || !few)
+    if (n > SW__ROUND_UP_TO || !few)
         for (int i = 0; i < n; i++) {
             if (!(h->verdict[i].margin <= close) ||
                 h->verdict[i].goes == SW_GOES_NONE)
@@ -222,7 +161,7 @@ static int look_beside(sw__guard *g, sw__job *job)
         if (sw__guard_tell(g, 0.4 + 0.3 * i / rig->loads))
             return SW_ERR_STOPPED;
         sw__rest_at(&job->main, &v->corner, &r);
-        const int round = rig->loads <= ROUND_UP_TO || v->margin <= close;
+        const int round = rig->loads <= SW__ROUND_UP_TO || v->margin <= close;
         sw__held_under(&job->main, round ? SW__FREE : SW__OUTSIDE, &r,
                        rig->cut[i], round, &held);
         v->ceiling = held.value;
@@ -246,7 +185,7 @@ static int with_friction(sw__guard *g, sw__job *job, sw__engine *e,
     int support;
     sw__corner corner;
     *margin = 0;
-    if (rest_state(e, &corner, &factor, &support) != SW_REST_STAYS)
+    if (sw__rest_state(e, &corner, &factor, &support) != SW_REST_STAYS)
         return SW_OK;
     *margin = e->top;
     for (int i = 0; i < h->rig.loads; i++) {
@@ -279,74 +218,13 @@ static void nothing_held(struct sw_hold *h)
         h->friction_low = h->friction_high = 0;
 }
 
-/* The lowest margin of the rig on trial. Polygons first, which are at most half
- * a per cent low where no side pull is near the friction; then round discs for
- * those that may be the lowest. */
-static double lowest_of(sw__job *job, int *load, sw__corner *corner)
-{
-    sw__engine *e = &job->trial;
-    const sw__rig *rig = e->rig;
-    const int n = rig->loads, few = n <= ROUND_UP_TO;
-    sw__corner at = *corner;
-    sw__held held;
-    double least = e->top, rough = e->top;
-    for (int i = 0; i < n; i++) {
-        if (job->h->rest == SW_REST_STAYS)
-            at = job->h->verdict[i].corner;
-        sw__held_worst(e, i, few && rig->ranges <= 6, few, &at, &held);
-        job->rough[i] = held.value;
-        job->at[i] = at;
-        rough = fmin(rough, held.value);
-    }
-    for (int i = 0; i < n; i++) {
-        if (job->rough[i] > rough * NEAR)
-            continue;
-        at = job->at[i];
-        held.value = job->rough[i];
-        if (!few)
-            sw__held_worst(e, i, 1, 1, &at, &held);
-        if (held.value < least * (1 - 1e-12)) {
-            least = held.value;
-            *load = i;
-            *corner = at;
-        }
-    }
-    return least;
-}
-
-double sw__hold_try(sw__job *job, const double *factor, int *load,
-                    sw__corner *corner)
-{
-    sw__rig *rig = &job->tried;
-    const sw__rig *was = &job->h->rig;
-    *rig = *was;
-    for (int c = 0; c < rig->toes; c++) {
-        rig->toe[c].P *= factor[c];
-        for (int i = 0; i < 6; i++) {
-            rig->press[c][i] *= factor[c];
-            rig->low[c][i] *= factor[c];
-        }
-    }
-    for (int r = 0; r < rig->ranges; r++)
-        for (int i = 0; i < 6; i++)
-            rig->range[r][i] *= factor[rig->of[r]];
-    sw__engine *e = &job->trial;
-    sw__engine_renew(e);
-    double f;
-    int support;
-    *load = job->h->worst;
-    if (rest_state(e, corner, &f, &support) != SW_REST_STAYS)
-        return 0;
-    return lowest_of(job, load, corner);
-}
-
 int sw__hold_work(sw__guard *g, void *with)
 {
     sw__job *job = with;
     struct sw_hold *h = job->h;
     sw__rested r;
     h->rest =
-        rest_state(&job->main, &h->rest_corner, &h->rest_margin, &h->light);
+        sw__rest_state(&job->main, &h->rest_corner, &h->rest_margin, &h->light);
     for (int i = 0; i < h->rig.loads; i++)
         h->verdict[i] = (sw__verdict){.ceiling = SW_UNSET, .idle = SW_UNSET};
     sw__rest_at(&job->main, &h->rest_corner, &r);

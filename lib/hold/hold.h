@@ -31,6 +31,9 @@ struct sw_hold {
     double scale, scale_high, least_total; /* SW_UNSET: none */
 };
 
+/* Up to so many loads every margin is found with round discs. */
+enum { SW__ROUND_UP_TO = 64 };
+
 int sw__hold_open(const sw_hold_in *in, sw_hold_in *full, sw_error *err);
 
 /* Engines beside the main one: less friction, more friction, a rig that is
@@ -43,6 +46,12 @@ typedef struct {
     double *rough;    /* by load: margins of a trial, and where they are */
     sw__corner *at;
 } sw__job;
+
+/* The state before the cut (sw_rest), the corner that is worst there, the factor
+ * on the side pulls (SW_UNSET: none) and a support that carries too little.
+ * Inside. */
+int sw__rest_state(sw__engine *e, sw__corner *corner, double *factor,
+                   int *support);
 
 /* Parts of the work, inside of sw__guarded(); each 0 or sw_status. */
 int sw__hold_work(sw__guard *g, void *job);

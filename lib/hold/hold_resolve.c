@@ -37,6 +37,9 @@ int sw__hold_open(const sw_hold_in *in, sw_hold_in *full, sw_error *err)
     if (fmod(full->disc_sides, 4) != 0)
         return sw__fail(err, SW_ERR_RANGE, "disc_sides",
                         "disc_sides: must be a multiple of 4, 8 to 128");
+    if (full->largest_margin < full->required_margin)
+        return sw__fail(err, SW_ERR_CONFLICT, "largest_margin",
+                        "largest_margin: must not be below required_margin");
     return SW_OK;
 }
 

@@ -33,238 +33,10 @@
  */
 #include "hold/joint.h"
 
-#include <string.h>
-
-enum { EXTRA = 12, ROUNDS = 30 }; /* added corners per contact; rounds */
-
-static int has_rays(const sw__block_how *how, const sw__touch *t)
-{
-    return !how->frictionless && t->mu > 0;
-}
-
-int sw__block_rays(const sw__rig *rig, const sw__block_how *how)
-{
-    int n = 0;
-    for (int i = 0; i < rig->pads; i++)
-        n += has_rays(how, &rig->pad[i]) ? how->sides + EXTRA : 0;
-    for (int i = 0; i < rig->toes; i++)
-        n += has_rays(how, &rig->toe[i]) ? how->sides + EXTRA : 0;
-    for (int i = 0; i < rig->posts; i++)
-        n += has_rays(how, &rig->post[i]) ? how->sides : 1;
-    return n;
-}
-
-static sw__touch place(const sw__block *b, const sw__ray *r)
-{
-    sw__touch t = r->part == SW_PART_SUPPORT ? b->rig->pad[r->index]
-                  : r->part == SW_PART_CLAMP ? b->rig->toe[r->index]
-                                             : b->rig->post[r->index];
-    if (b->how.flat && r->part != SW_PART_SUPPORT)
-        t.z = 0;
-    return t;
-}
-
-static void ray_wrench(const sw__block *b, const sw__ray *r, double w[6])
-{
-    const sw__touch t = place(b, r);
-    const double mu = t.mu * b->how.friction;
-    if (r->part != SW_PART_STOP)
-        sw__push(&t, mu * r->c, mu * r->s, 0, w);
-    else
-        sw__push(&t, t.nx - mu * r->c * t.ny, t.ny + mu * r->c * t.nx,
-                 mu * r->s, w);
-}
-
-/* A column of six rows from `row` and one more. */
-static void set_column(glp_prob *lp, int col, int row, const double w[6],
-                       int other, double value)
-{
-    int index[8], n = 0;
-    double entry[8];
-    for (int i = 0; i < 6; i++) {
-        if (w[i] == 0)
-            continue;
-        index[++n] = row + i;
-        entry[n] = w[i];
-    }
-    if (other) {
-        index[++n] = other;
-        entry[n] = value;
-    }
-    glp_set_mat_col(lp, col, n, index, entry);
-}
-
-static void set_ray(sw__block *b, int k)
-{
-    const sw__ray *r = &b->ray[k];
-    double w[6];
-    ray_wrench(b, r, w);
-    const int other = r->part == SW_PART_SUPPORT ? b->disc[r->index]
-                      : r->part == SW_PART_CLAMP ? b->grip[r->index]
-                                                 : 0;
-    set_column(b->lp, b->first + k, b->row, w, other, 1);
-}
-
-static double least_of(const sw__block *b, int i)
-{
-    if (b->rig->pad[i].needed == SW_NEEDED_NO)
-        return 0;
-    return fmax(b->rig->pad[i].least, b->how.least);
-}
-
-/* Bounds of a ray: friction of an idle support is none. */
-static void bound_ray(const sw__block *b, int k)
-{
-    const sw__ray *r = &b->ray[k];
-    if (r->part == SW_PART_SUPPORT && !b->on[r->index])
-        glp_set_col_bnds(b->lp, b->first + k, GLP_FX, 0, 0);
-    else if (r->part == SW_PART_STOP)
-        glp_set_col_bnds(
-            b->lp, b->first + k, GLP_LO,
-            fmax(b->how.own_seat ? b->rig->post[r->index].least : 0,
-                 b->how.seat),
-            0);
-    else
-        glp_set_col_bnds(b->lp, b->first + k, GLP_LO, 0, 0);
-}
-
-static void add_rows(sw__block *b)
-{
-    const sw__rig *rig = b->rig;
-    int row = glp_get_num_rows(b->lp);
-    b->row = row + 1;
-    row += 6;
-    memset(b->disc, 0, sizeof b->disc);
-    memset(b->keep, 0, sizeof b->keep);
-    memset(b->grip, 0, sizeof b->grip);
-    for (int i = 0; i < rig->pads; i++) {
-        const int rubs = has_rays(&b->how, &rig->pad[i]);
-        b->disc[i] = rubs ? ++row : 0;
-        b->keep[i] =
-            !b->how.free_normals && (!rubs || least_of(b, i) > 0) ? ++row : 0;
-    }
-    for (int i = 0; i < rig->toes; i++)
-        b->grip[i] = has_rays(&b->how, &rig->toe[i]) ? ++row : 0;
-    glp_add_rows(b->lp, row - b->row + 1);
-    for (int i = 0; i < rig->toes; i++)
-        if (b->grip[i])
-            glp_set_row_bnds(b->lp, b->grip[i], GLP_UP, 0, rig->toe[i].P);
-}
-
-static void add_disc(sw__block *b, int part, int index)
-{
-    for (int k = 0; k < b->how.sides; k++) {
-        /* a stop's cone has its own frame */
-        const double turn = part == SW_PART_STOP ? 0 : b->how.turn;
-        const double a = turn + 2 * SW__PI * k / b->how.sides;
-        b->ray[b->count++] = (sw__ray){part, index, cos(a), sin(a)};
-    }
-}
-
-void sw__block_add(sw__block *b, glp_prob *lp, const sw__rig *rig,
-                   const sw__block_how *how)
-{
-    b->lp = lp;
-    b->rig = rig;
-    b->how = *how;
-    add_rows(b);
-    b->normals = how->free_normals ? rig->pads : 3;
-    b->col = glp_add_cols(lp, b->normals);
-    b->count = 0;
-    for (int i = 0; i < rig->pads; i++)
-        if (b->disc[i])
-            add_disc(b, SW_PART_SUPPORT, i);
-    for (int i = 0; i < rig->toes; i++)
-        if (b->grip[i])
-            add_disc(b, SW_PART_CLAMP, i);
-    for (int i = 0; i < rig->posts; i++) {
-        if (has_rays(how, &rig->post[i]))
-            add_disc(b, SW_PART_STOP, i);
-        else
-            b->ray[b->count++] = (sw__ray){SW_PART_STOP, i, 0, 0};
-    }
-    b->plain = b->count;
-    b->first = b->col + b->normals;
-    if (b->count)
-        glp_add_cols(lp, b->count);
-    for (int k = 0; k < b->count; k++)
-        set_ray(b, k);
-    char all[SW__MOST];
-    memset(all, 1, sizeof all);
-    sw__block_on(b, all);
-}
-
-/* The columns of u: rows (1), (2) and (3) of the supports that carry. */
-static void set_sinks(sw__block *b)
-{
-    const sw__rig *rig = b->rig;
-    int index[3 + 2 * SW__MOST + 1];
-    double entry[3 + 2 * SW__MOST + 1];
-    for (int j = 0; j < 3; j++) {
-        double sum[3] = {0, 0, 0};
-        int n = 3;
-        for (int i = 0; i < rig->pads; i++) {
-            const sw__touch *p = &rig->pad[i];
-            const double g[3] = {1, p->y, -p->x};
-            /* an idle one only tells its gap, however soft it is */
-            const double k = b->on[i] ? p->k : 1;
-            for (int r = 0; b->on[i] && r < 3; r++)
-                sum[r] += p->k * g[j] * g[r];
-            if (g[j] != 0 && b->disc[i]) {
-                index[++n] = b->disc[i];
-                entry[n] = -k * g[j];
-            }
-            if (g[j] != 0 && b->keep[i]) {
-                index[++n] = b->keep[i];
-                entry[n] = k * g[j];
-            }
-        }
-        for (int r = 0; r < 3; r++) {
-            index[r + 1] = b->row + 2 + r;
-            entry[r + 1] = sum[r];
-        }
-        glp_set_mat_col(b->lp, b->col + j, n, index, entry);
-        glp_set_col_bnds(b->lp, b->col + j, GLP_FR, 0, 0);
-    }
-}
-
-static void set_normals(sw__block *b)
-{
-    for (int i = 0; i < b->normals; i++) {
-        double w[6];
-        sw__push(&b->rig->pad[i], 0, 0, 1, w);
-        set_column(b->lp, b->col + i, b->row, w, b->disc[i], -1);
-        glp_set_col_bnds(b->lp, b->col + i, GLP_LO, least_of(b, i), 0);
-    }
-}
-
-void sw__block_on(sw__block *b, const char *on)
-{
-    memcpy(b->on, on, sizeof b->on);
-    if (b->how.free_normals)
-        set_normals(b);
-    else
-        set_sinks(b);
-    for (int k = 0; k < b->count; k++)
-        bound_ray(b, k);
-    for (int i = 0; i < b->rig->pads; i++) {
-        const int carries = b->on[i];
-        if (b->disc[i] && carries)
-            glp_set_row_bnds(b->lp, b->disc[i], GLP_UP, 0, 0);
-        else if (b->disc[i]) /* -g . u >= 0 */
-            glp_set_row_bnds(b->lp, b->disc[i], GLP_LO, 0, 0);
-        if (b->keep[i] && carries)
-            glp_set_row_bnds(b->lp, b->keep[i], GLP_LO, least_of(b, i), 0);
-        else if (b->keep[i])
-            glp_set_row_bnds(b->lp, b->keep[i], GLP_UP, 0, 0);
-    }
-}
-
-void sw__block_base(const sw__block *b, const double w[6])
-{
-    for (int i = 0; i < 6; i++)
-        glp_set_row_bnds(b->lp, b->row + i, GLP_FX, -w[i], -w[i]);
-}
+/* Tolerances of the simplex method; the second where the first finds no answer,
+ * with levers of very uneven length. */
+#define FINE 1e-9
+#define COARSE 1e-7
 
 void sw__joint_make(sw__joint *j, const sw__rig *rig, const sw__block_how *how,
                     int scale)
@@ -316,7 +88,7 @@ void sw__joint_goal(sw__joint *j, const double w[6], double low, double top)
     j->top = top;
 }
 
-int sw__simplex(glp_prob *lp, int method)
+static int simplex(glp_prob *lp, int method, double tolerance)
 {
     glp_smcp how;
     glp_init_smcp(&how);
@@ -324,7 +96,7 @@ int sw__simplex(glp_prob *lp, int method)
     how.meth = method;
     /* so few pivots that steepest edges cost more than they save */
     how.pricing = GLP_PT_STD;
-    how.tol_bnd = how.tol_dj = 1e-9;
+    how.tol_bnd = how.tol_dj = tolerance;
     how.it_lim = 2000;
     if (glp_simplex(lp, &how))
         return -1;
@@ -334,86 +106,21 @@ int sw__simplex(glp_prob *lp, int method)
                                                           : -1;
 }
 
-int sw__joint_solve(sw__joint *j, int changed_base)
+int sw__simplex(glp_prob *lp, int method)
 {
-    glp_prob *lp = j->block.lp;
-    int status = sw__simplex(lp, changed_base ? GLP_DUALP : GLP_PRIMAL);
+    int status = simplex(lp, method, FINE);
     if (status == 1)
         return 1;
     /* once more from the beginning: an old basis may be singular by now */
     glp_adv_basis(lp, 0);
-    status = sw__simplex(lp, GLP_PRIMAL);
-    return status;
+    status = simplex(lp, GLP_PRIMAL, FINE);
+    if (status == 1)
+        return 1;
+    glp_std_basis(lp);
+    return simplex(lp, GLP_DUALP, COARSE);
 }
 
-/* Drops the corners that were added for earlier questions. */
-static void prune(sw__block *b)
+int sw__joint_solve(sw__joint *j, int changed_base)
 {
-    const int extra = b->count - b->plain;
-    if (extra <= 0)
-        return;
-    int list[1 + SW__MOST * 2 * EXTRA];
-    for (int k = 0; k < extra; k++)
-        list[k + 1] = b->first + b->plain + k;
-    glp_del_cols(b->lp, extra, list);
-    b->count = b->plain;
-    glp_adv_basis(b->lp, 0);
-}
-
-/* Adds the corner that the motion wants at one contact, if it brings more. */
-static int add_corner(sw__block *b, int part, int index, int row, double most,
-                      double sign, const double y[6], double floor)
-{
-    sw__ray r = {part, index, 0, 0};
-    const sw__touch t = place(b, &r);
-    const double vx = y[0] + t.z * y[4] - t.y * y[5];
-    const double vy = y[1] - t.z * y[3] + t.x * y[5];
-    const double speed = hypot(vx, vy);
-    const double price = sign * glp_get_row_dual(b->lp, row);
-    const double gain = t.mu * b->how.friction * speed - price;
-    if (!(gain * most > floor) || b->count >= b->room)
-        return 0;
-    r.c = -vx / speed;
-    r.s = -vy / speed;
-    const int col = glp_add_cols(b->lp, 1);
-    b->ray[b->count] = r;
-    set_ray(b, b->count);
-    b->count++;
-    glp_set_col_bnds(b->lp, col, GLP_LO, 0, 0);
-    return 1;
-}
-
-int sw__joint_polish(sw__joint *j)
-{
-    sw__block *b = &j->block;
-    const sw__rig *rig = b->rig;
-    const double sign = j->minimise ? -1 : 1;
-    if (b->count - b->plain > (b->room - b->plain) / 2) {
-        prune(b);
-        if (sw__joint_solve(j, 0) != 1)
-            return 0;
-    }
-    for (int round = 0; round < ROUNDS; round++) {
-        double y[6];
-        int added = 0;
-        sw__joint_motion(j, y);
-        for (int i = 0; i < 6; i++)
-            y[i] *= j->minimise ? -1 : 1;
-        const double floor = 1e-9 * fmax(sw__joint_value(j), 1e-3);
-        for (int i = 0; i < rig->pads; i++)
-            if (b->disc[i] && b->on[i])
-                added += add_corner(b, SW_PART_SUPPORT, i, b->disc[i],
-                                    sw__block_normal(b, i), sign, y, floor);
-        for (int c = 0; c < rig->toes; c++)
-            if (b->grip[c])
-                added += add_corner(b, SW_PART_CLAMP, c, b->grip[c],
-                                    rig->toe[c].P *
-                                        (j->scale ? sw__joint_value(j) : 1),
-                                    sign, y, floor);
-        if (!added)
-            return 1;
-        if (sw__joint_solve(j, 0) != 1)
-            return 0;
-    }
-    return 1;
+    return sw__simplex(j->block.lp, changed_base ? GLP_DUALP : GLP_PRIMAL);
 }

@@ -6,6 +6,9 @@
 
 #include <glpk.h>
 
+/* Corners of a disc that may be added to its polygon. */
+enum { SW__EXTRA = 12 };
+
 /* What a block of equilibrium is like. */
 typedef struct {
     int free_normals; /* supports need not act as springs: the ceiling */
@@ -38,7 +41,7 @@ typedef struct {
     int col, normals;                   /* columns that carry */
     int first, count, plain, room;      /* columns with a ray */
     sw__ray *ray;                       /* owned by the block's owner */
-    char on[SW__MOST];
+    char on[SW__MOST], must[SW__MOST];  /* supports: carry; keep their least */
 } sw__block;
 
 /* One block and one goal column: largest factor on the cut, or least scale of
@@ -50,7 +53,7 @@ typedef struct {
     double top; /* upper bound of the goal */
 } sw__joint;
 
-/* One run of the simplex method: 1 solved, 0 no solution, -1 trouble. */
+/* The simplex method: 1 solved, 0 no solution, -1 trouble. */
 int sw__simplex(glp_prob *lp, int method);
 
 /* How many rays a block has at most, those that are added later included. */
@@ -59,8 +62,11 @@ int sw__block_rays(const sw__rig *rig, const sw__block_how *how);
 /* Adds the block; every support carries. b->ray and b->room are set before. */
 void sw__block_add(sw__block *b, glp_prob *lp, const sw__rig *rig,
                    const sw__block_how *how);
-/* Says which supports carry. */
-void sw__block_on(sw__block *b, const char *on);
+/* Says which supports carry, and which of them must keep their least. */
+void sw__block_on(sw__block *b, const char *on, const char *must);
+/* Where a ray acts, and its column. */
+sw__touch sw__block_place(const sw__block *b, const sw__ray *r);
+void sw__block_set_ray(sw__block *b, int k);
 /* The wrench of everything that has no column. */
 void sw__block_base(const sw__block *b, const double w[6]);
 

@@ -11,7 +11,8 @@
  *   0    + normals            + stops + sum s_c W_c = -weight            (3)
  *
  * (1) for the loads that count, (2) without a cut, (3) without friction, where
- * a stop is to be pressed by the straps alone: friction would press the part
+ * a stop is to be pressed by the straps alone, with all side pulls at their low
+ * ends, at their high ends, and as they are worst at rest: friction would press the part
  * against a stop in any way that helps. Every support that must carry keeps its
  * least load in all of them. Loads are added one by one: the margin of all loads
  * is looked at with the forces found, and the lowest is added, until none is
@@ -64,7 +65,7 @@ static void add_block(program *p, int load, const sw__corner *corner,
     memset(b, 0, sizeof *b);
     b->ray = p->job->ray[p->count];
     sw__block_add(b, p->lp, &h->rig, &how);
-    sw__block_on(b, on);
+    sw__block_on(b, on, on);
     double base[6];
     for (int i = 0; i < 6; i++)
         base[i] = h->rig.weight[i] +
@@ -150,8 +151,11 @@ static int solve(sw__guard *g, program *p, int all)
     counted_on(p, all, on);
     p->count = 0;
     begin(p);
-    if (is_seated(h))
-        add_block(p, -2, &h->rest_corner, on);
+    const sw__corner end[3] = {
+        h->rest_corner, {{0, 0}}, {{UINT64_MAX, UINT64_MAX}}};
+    for (int i = 0; i < 3 && is_seated(h); i++)
+        if (!is_known(p, -2, &end[i]) && (i == 0 || h->rig.ranges))
+            add_block(p, -2, &end[i], on);
     add_block(p, -1, &h->rest_corner, on);
     add_block(p, h->worst, &h->verdict[h->worst].corner, on);
     for (;;) {

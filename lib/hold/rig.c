@@ -3,14 +3,17 @@
  * Rig: a fixture in numbers without units, so that ten times the size or the
  * force asks the same question.
  *
- * Length: the largest distance of any contact from the middle of
- * the supports; force: all clamps and the weight. Heights are taken from the
- * mean height of the supports.
+ * Length: the largest distance of a support from their middle (of any contact
+ * where there is but one place); force: all clamps and the weight. Heights are
+ * taken from the mean height of the supports. A support softer than a hundred
+ * thousandth of the stiffest counts as that.
  */
 #include "hold/rig.h"
 
 #include <stdlib.h>
 #include <string.h>
+
+#define SOFTEST 1e-5
 
 static double reach(double most, double x, double y, double z)
 {
@@ -30,12 +33,13 @@ static void measure(const sw_fixture *f, sw__rig *rig)
     for (int i = 0; i < f->supports; i++)
         length = reach(length, f->support[i].x_mm - x, f->support[i].y_mm - y,
                        f->support[i].z_mm - z);
-    for (int i = 0; i < f->clamps; i++) {
+    for (int i = 0; i < f->clamps; i++)
+        force += f->clamp[i].force_N;
+    const int alone = !(length > 0);
+    for (int i = 0; alone && i < f->clamps; i++)
         length = reach(length, f->clamp[i].x_mm - x, f->clamp[i].y_mm - y,
                        f->clamp[i].z_mm - z);
-        force += f->clamp[i].force_N;
-    }
-    for (int i = 0; i < f->stops; i++)
+    for (int i = 0; alone && i < f->stops; i++)
         length = reach(length, f->stop[i].x_mm - x, f->stop[i].y_mm - y,
                        f->stop[i].z_mm - z);
     rig->length_mm = length > 0 ? length : 1;
@@ -55,16 +59,18 @@ static sw__touch touch(const sw__rig *rig, double x, double y, double z)
 
 static void add_pads(const sw_fixture *f, sw__rig *rig)
 {
-    double mean = 0;
-    for (int i = 0; i < f->supports; i++)
+    double mean = 0, most = 0;
+    for (int i = 0; i < f->supports; i++) {
         mean += f->support[i].stiffness_N_per_mm / f->supports;
+        most = fmax(most, f->support[i].stiffness_N_per_mm);
+    }
     rig->pads = f->supports;
     for (int i = 0; i < f->supports; i++) {
         const sw_support_in *s = &f->support[i];
         sw__touch *t = &rig->pad[i];
         *t = touch(rig, s->x_mm, s->y_mm, s->z_mm);
         t->mu = s->friction;
-        t->k = s->stiffness_N_per_mm / mean;
+        t->k = fmax(s->stiffness_N_per_mm, SOFTEST * most) / mean;
         t->least = s->needed == SW_NEEDED_NO ? 0 : s->least_N / rig->force_N;
         t->needed = s->needed;
     }

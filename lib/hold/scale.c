@@ -40,11 +40,9 @@ static int end_of(sw__job *job, int load, const sw__corner *corner, int lower,
     sw__rested r;
     double w[6], base[6];
     sw__rest_at(&job->main, corner, &r);
-    if (memcmp(r.on, j->block.on, (size_t)h->rig.pads) != 0) {
-        char on[SW__MOST] = {0};
-        memcpy(on, r.on, (size_t)h->rig.pads);
-        sw__block_on(&j->block, on);
-    }
+    if (memcmp(r.on, j->block.on, (size_t)h->rig.pads) != 0 ||
+        memcmp(r.needed, j->block.must, (size_t)h->rig.pads) != 0)
+        sw__block_on(&j->block, r.on, r.needed);
     sw__rig_straps(&h->rig, corner, NULL, 1, w);
     for (int i = 0; i < 6; i++)
         base[i] = h->rig.weight[i] +

@@ -214,11 +214,11 @@ static int find_hold(need *d, const sw_strap_in *strap, sw_tight_out *out,
  * the strap brings it there. */
 static sw_window_out window(const sw_strap_in *strap,
                             const sw_spread_in *spread, double hold_N,
-                            double limit_N, sw_error *err)
+                            double toe_limit_N, sw_error *err)
 {
     enum { MOST_TIMES = 1 << 10 };
-    if (sw__is_set(limit_N))
-        return sw_strap_window(strap, spread, hold_N, limit_N, err);
+    if (sw__is_set(toe_limit_N))
+        return sw_strap_window(strap, spread, hold_N, toe_limit_N, err);
     sw_window_out best =
         sw_strap_window(strap, spread, hold_N, 2 * hold_N, err);
     best.torque_high_Nm = best.status ? best.torque_high_Nm : SW_UNSET;
@@ -359,7 +359,7 @@ static void start(const sw_tight_in *in, sw_tight_out *out)
     out->governs = SW_GOVERNS_SLIDE;
     out->straps = in->straps;
     out->required_margin = in->required_margin;
-    out->flat_N = in->limit_N;
+    out->flat_N = in->toe_limit_N;
     out->twist_factor = twist_factor(in);
 }
 
@@ -375,11 +375,11 @@ static int solve(const sw_tight_in *in, const sw_strap_in *strap,
     if (status)
         return status;
     out->pull_share = d.push / (d.in.friction * d.in.straps);
-    const int limited = sw__is_set(d.in.limit_N);
-    const int apart = !limited || d.in.limit_N > out->hold_N;
+    const int limited = sw__is_set(d.in.toe_limit_N);
+    const int apart = !limited || d.in.toe_limit_N > out->hold_N;
     if (!d.pushed && apart) {
         const sw_window_out w =
-            window(strap, spread, out->hold_N, d.in.limit_N, err);
+            window(strap, spread, out->hold_N, d.in.toe_limit_N, err);
         if (w.status)
             return w.status;
         status = take_window(&d, strap, spread, &w, out, err);

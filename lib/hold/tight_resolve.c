@@ -30,10 +30,10 @@ const sw_field sw__tight_in_fields[] = {
            "smooth faces wet with coolant: common practice, no source"),
     SW__IN(required_margin, "", 1, 20, 1.5, 4,
            "fixture textbooks 2 to 2.5, from memory; VDI 3106 at least 1.5"),
-    SW__IN(limit_N, "N", 1e-3, 1e7, 0, 0,
+    SW__IN(toe_limit_N, "N", 1e-3, 1e7, 0, 0,
            "toe area times the material's limit"),
     SW__IN(toe_area_mm2, "mm2", 0.1, 1e5, 0, 0, ""),
-    SW__IN_TEXT(material, ""),
+    SW__IN_TEXT(part_material, ""),
     SW__IN_WORD(facing, SW_WORDS_FACING, "pairs across the part"),
     SW__END,
 };
@@ -80,28 +80,31 @@ static int check_required(const sw_tight_in *in, sw_error *err)
 static int fill_limit(sw_tight_in *in, const sw__filler *fill, sw_error *err)
 {
     const int area = sw__is_set(in->toe_area_mm2);
-    if (area != (in->material[0] != '\0'))
-        return sw__fail(err, SW_ERR_MISSING, area ? "material" : "toe_area_mm2",
-                        area ? "material: missing beside toe_area_mm2; name "
-                               "the part's material"
-                             : "toe_area_mm2: missing beside material; give "
-                               "the area on which one toe bears");
+    if (area != (in->part_material[0] != '\0'))
+        return sw__fail(
+            err, SW_ERR_MISSING, area ? "part_material" : "toe_area_mm2",
+            area ? "part_material: missing beside toe_area_mm2; name "
+                   "the part's material"
+                 : "toe_area_mm2: missing beside part_material; give "
+                   "the area on which one toe bears");
     if (!area)
         return SW_OK;
-    if (sw__is_set(in->limit_N))
-        return sw__fail(err, SW_ERR_CONFLICT, "limit_N",
-                        "limit_N: give the force, or material and "
+    if (sw__is_set(in->toe_limit_N))
+        return sw__fail(err, SW_ERR_CONFLICT, "toe_limit_N",
+                        "toe_limit_N: give the force, or part_material and "
                         "toe_area_mm2, not both");
-    const sw_material_out m = sw__material(in->material, "material", err);
+    const sw_material_out m =
+        sw__material(in->part_material, "part_material", err);
     if (m.status)
         return m.status;
     const double MPa =
         sw__is_set(m.pressure_limit_MPa) ? m.pressure_limit_MPa : m.yield_MPa;
     if (!sw__is_set(MPa))
-        return sw__fail(err, SW_ERR_NONE, "material",
-                        "material: the table has neither a pressure limit nor "
-                        "a yield of it; give limit_N");
-    sw__fill_number(fill, "limit_N", MPa * in->toe_area_mm2);
+        return sw__fail(
+            err, SW_ERR_NONE, "part_material",
+            "part_material: the table has neither a pressure limit nor "
+            "a yield of it; give toe_limit_N");
+    sw__fill_number(fill, "toe_limit_N", MPa * in->toe_area_mm2);
     return SW_OK;
 }
 

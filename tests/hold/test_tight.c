@@ -118,7 +118,7 @@ START_TEST(low_end_holds)
     for (int n = 2; n <= 8; n++)
         for (int limited = 0; limited < 2; limited++) {
             question q = ask(n, 150 * n);
-            q.in.limit_N = limited ? 12000 : SW_UNSET;
+            q.in.toe_limit_N = limited ? 12000 : SW_UNSET;
             const sw_tight_out t = good("window", &q);
             ck_assert_int_eq(t.verdict, SW_VERDICT_FITS);
             must(t.toe_force_low_N >= t.hold_N * (1 - 1e-6), "%d straps", n);
@@ -195,7 +195,7 @@ START_TEST(limit_of_the_face)
     sw_error err;
     question q = ask(4, 300);
     q.in.toe_area_mm2 = 150;
-    SET(q.in.material, "6061-T6");
+    SET(q.in.part_material, "6061-T6");
     const sw_material_out m = sw_material("6061-T6", NULL);
     const double MPa =
         m.pressure_limit_MPa != SW_UNSET ? m.pressure_limit_MPa : m.yield_MPa;
@@ -205,12 +205,12 @@ START_TEST(limit_of_the_face)
         const sw_assumption a = sw_tight_assumed(&q.in, &q.strap, i, NULL);
         if (a.status)
             break;
-        told |= strcmp(a.name, "limit_N") == 0;
+        told |= strcmp(a.name, "toe_limit_N") == 0;
     }
     ck_assert_int_eq(told, 1);
-    q.in.limit_N = 5000;
+    q.in.toe_limit_N = 5000;
     sw_tight_out t = sw_tight(&q.in, &q.strap, &q.spread, &err);
-    check_refused("both", &err, SW_ERR_CONFLICT, "limit_N");
+    check_refused("both", &err, SW_ERR_CONFLICT, "toe_limit_N");
     check_numbers("both", &t, SW_STRUCT_TIGHT_OUT, t.status);
 }
 END_TEST
@@ -220,7 +220,7 @@ START_TEST(remedies)
 {
     sw_error err;
     question q = ask(2, 600);
-    q.in.limit_N = 7000;
+    q.in.toe_limit_N = 7000;
     const sw_tight_out shut = good("shut", &q);
     ck_assert_int_eq(shut.verdict, SW_VERDICT_NONE);
     ck_assert(shut.torque_Nm == SW_UNSET && shut.margin == SW_UNSET);
@@ -282,7 +282,7 @@ START_TEST(refused)
         {"cut_N", -1, SW_ERR_RANGE},
         {"friction", 0, SW_ERR_RANGE},
         {"required_margin", 0.5, SW_ERR_RANGE},
-        {"limit_N", 0, SW_ERR_RANGE},
+        {"toe_limit_N", 0, SW_ERR_RANGE},
         {"lift_N", INFINITY, SW_ERR_RANGE},
     };
     sw_error err;
@@ -299,7 +299,7 @@ START_TEST(refused)
     q.in.toe_area_mm2 = 100;
     ck_assert_int_eq(sw_tight(&q.in, &q.strap, &q.spread, &err).status,
                      SW_ERR_MISSING);
-    check_refused("area", &err, SW_ERR_MISSING, "material");
+    check_refused("area", &err, SW_ERR_MISSING, "part_material");
     q = ask(4, 500);
     q.in.part_width_mm = 100;
     ck_assert_int_ne(sw_tight(&q.in, &q.strap, &q.spread, &err).status, 0);
@@ -315,7 +315,7 @@ START_TEST(refused)
     q.spread.scatter_pct = 400;
     ck_assert_int_ne(sw_tight(&q.in, &q.strap, &q.spread, &err).status, 0);
     check_refused("spread", &err, SW_ERR_RANGE, "scatter_pct");
-    q.in.limit_N = 1; /* shut, and the spread is refused all the same */
+    q.in.toe_limit_N = 1; /* shut, and the spread is refused all the same */
     ck_assert_int_ne(sw_tight(&q.in, &q.strap, &q.spread, &err).status, 0);
     check_refused("spread", &err, SW_ERR_RANGE, "scatter_pct");
     ck_assert_int_eq(sw_tight(NULL, &q.strap, &q.spread, &err).status,

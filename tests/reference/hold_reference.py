@@ -261,7 +261,7 @@ def simulate(f, kn=1e5, top=12.0):
     cap = np.array([c[6]*c[3] for c in held])
     JT = np.concatenate([J, Jh])[:, :2, :]
     w0, w1 = loads(f)
-    w0, w1 = w0.copy(), w1.copy()
+    w0, w1 = w0.astype(float), w1.astype(float)
     w0[3:] /= L
     w1[3:] /= L
     size = np.abs(w0).max()
