@@ -78,6 +78,7 @@ C_TESTS = \
 	tests/hold/test_chuck \
 	tests/hold/test_couple \
 	tests/hold/test_tight \
+	tests/hold/test_tight_fixture \
 	tests/cut/test_cut_material \
 	tests/cut/test_turning \
 	tests/cut/test_milling \
@@ -346,6 +347,9 @@ tests_hold_test_tight_CPPFLAGS = $(TEST_CPPFLAGS)
 tests_hold_test_tight_LDADD = $(TEST_LIBS)
 
 # What needs the whole fixture.
+tests_hold_test_tight_fixture_SOURCES = tests/hold/test_tight_fixture.c
+tests_hold_test_tight_fixture_CPPFLAGS = $(TEST_CPPFLAGS)
+tests_hold_test_tight_fixture_LDADD = $(FIXTURE_LIBS)
 tests_hold_test_fixture_SOURCES = tests/hold/test_fixture.c
 tests_hold_test_fixture_CPPFLAGS = $(TEST_CPPFLAGS)
 tests_hold_test_fixture_LDADD = $(FIXTURE_LIBS)

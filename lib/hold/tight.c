@@ -425,11 +425,16 @@ const char *sw_tight_not_checked(const sw_tight_in *in, int index)
     };
     static const char *const no_size =
         "turning and tipping: give the part's length and width";
+    static const char *const two_straps =
+        "tipping over the line through the two straps: the part must lie on "
+        "more than the points below them";
     static const char *const one_strap =
         "turning and tipping about a single strap: use two, or a stop";
     const int count = sizeof always / sizeof always[0];
     if (in && in->straps == 1 && index-- == 0)
         return one_strap;
+    if (in && in->straps == 2 && index-- == 0)
+        return two_straps;
     if (in && in->straps != 1 && !sw__is_set(in->part_length_mm) &&
         index-- == 0)
         return no_size;
