@@ -220,7 +220,9 @@ SW_API void sw_hold_free(sw_hold *hold);
 SW_API SW_NODISCARD sw_hold_out sw_hold_total(const sw_hold *hold,
                                               sw_error *err);
 
-/** The answer for one load, 0 .. ; status SW_ERR_RANGE past the end. */
+/** The answer for one load, 0 .. ; status SW_ERR_RANGE past the end. With more
+ *  than 64 loads, those well above the lowest margin may be told with polygons
+ *  for discs: margins up to half a per cent low, ceilings as much high. */
 SW_API SW_NODISCARD sw_hold_point_out sw_hold_point(const sw_hold *hold,
                                                     int load, sw_error *err);
 

@@ -127,6 +127,7 @@ int sw_fixture_add_support(sw_fixture *f, const sw_support_in *in,
     f->support = list;
     if (!status) {
         give_name(one.name, sizeof one.name, SW_PART_SUPPORT, f->supports);
+        one.seal = sw__seal(&one, SW_STRUCT_SUPPORT_IN, one.assumed);
         status = check_name(one.name, list, sizeof one, f->supports, err);
     }
     if (!status)
@@ -147,6 +148,7 @@ int sw_fixture_add_clamp(sw_fixture *f, const sw_clamp_in *in, sw_error *err)
     f->clamp = list;
     if (!status) {
         give_name(one.name, sizeof one.name, SW_PART_CLAMP, f->clamps);
+        one.seal = sw__seal(&one, SW_STRUCT_CLAMP_IN, one.assumed);
         status = check_name(one.name, list, sizeof one, f->clamps, err);
     }
     if (!status)
@@ -167,6 +169,7 @@ int sw_fixture_add_stop(sw_fixture *f, const sw_stop_in *in, sw_error *err)
     f->stop = list;
     if (!status) {
         give_name(one.name, sizeof one.name, SW_PART_STOP, f->stops);
+        one.seal = sw__seal(&one, SW_STRUCT_STOP_IN, one.assumed);
         status = check_name(one.name, list, sizeof one, f->stops, err);
     }
     if (!status)
@@ -186,6 +189,7 @@ int sw_fixture_add_load(sw_fixture *f, const sw_load_in *in, sw_error *err)
     f->load = list;
     if (!status) {
         give_name(one.name, sizeof one.name, SW_PART_LOAD, f->loads);
+        one.seal = sw__seal(&one, SW_STRUCT_LOAD_IN, one.assumed);
         f->load[f->loads++] = one;
     }
     return status;

@@ -13,14 +13,18 @@
  *   margin    largest lambda such that for every factor from 0 to it forces
  *             exist that keep the part in equilibrium, with normals on the
  *             springs, friction within mu N, and every support that must carry
- *             carrying (joint.c; planar.c where nothing acts above the plane
- *             of the supports; load.c where supports may lift)            (2)
+ *             carrying (joint.c; planar.c and climb.c are faster ways where
+ *             they apply; load.c where supports may lift)            (2)
  *   ceiling   the same with normals that need no springs: what no stiffness of
  *             the supports can better                                     (3)
  *   idle      the same with stops and held toes that act in the plane of the
  *             supports: they keep nothing from tipping                    (4)
  *   limit     least factor on all clamps that reaches a margin (scale.c), and
  *             least sum of clamp forces of their own (least.c)            (5)
+ *
+ * Of side pulls with ranges, (3) and (4) are told at the corner where (2) is
+ * least. With friction less or more, the loads nearest to going (64 at most) are
+ * looked at again.
  *
  * Source: statics and limit analysis. Compared with an incremental simulation
  * of springs with Coulomb friction (tests/reference/compare_hold.py): the

@@ -20,7 +20,8 @@
 #include <string.h>
 
 enum { SETS = 40 };
-#define TOUCH 1e-8 /* of the rig's force: no load, no gap */
+#define TOUCH 1e-8    /* of the rig's force: no load, no gap */
+#define NOTHING 1e-10 /* of a cut as large as the rig's force */
 
 int sw__rest_at(const sw__engine *e, const sw__corner *corner, sw__rested *r)
 {
@@ -263,7 +264,10 @@ void sw__held_under(sw__engine *e, int kind, const sw__rested *r,
             h->goes = SW_GOES_REST;
         }
     }
-    h->value = h->goes == SW_GOES_NONE ? e->top : fmax(0, h->value / unit);
+    /* what is left of rounding is nothing */
+    h->value = h->goes == SW_GOES_NONE ? e->top
+               : h->value > NOTHING    ? h->value / unit
+                                       : 0;
     for (int i = 0; i < 6; i++)
         h->y[i] /= unit;
 }

@@ -26,11 +26,9 @@ static double lowest_of(sw__job *job, int *load, sw__corner *corner)
         rough = fmin(rough, held.value);
     }
     for (int i = 0; i < n; i++) {
-        if (job->rough[i] > rough * NEAR)
-            continue;
         at = job->at[i];
         held.value = job->rough[i];
-        if (!few)
+        if ((!few || rig->ranges > 6) && held.value <= rough * NEAR)
             sw__held_worst(e, i, 1, 1, &at, &held);
         if (held.value < least * (1 - 1e-12)) {
             least = held.value;

@@ -47,6 +47,28 @@ START_TEST(kept)
 }
 END_TEST
 
+/* What a fixture tells can be put into another one. */
+START_TEST(moved)
+{
+    sw_error err;
+    sw_fixture *f = sw_fixture_new(NULL), *g = sw_fixture_new(NULL);
+    sw_support_in s = support(1, 2);
+    sw_stop_in stop;
+    sw_stop_defaults(&stop);
+    stop.x_mm = stop.y_mm = stop.push_deg = 1;
+    ck_assert_int_eq(sw_fixture_add_support(f, &s, NULL), 0);
+    ck_assert_int_eq(sw_fixture_add_stop(f, &stop, NULL), 0);
+    ck_assert_int_eq(sw_fixture_support(f, 0, &s, NULL), 0);
+    ck_assert_int_eq(sw_fixture_stop(f, 0, &stop, NULL), 0);
+    check_no_error("support", sw_fixture_add_support(g, &s, &err), &err);
+    check_no_error("stop", sw_fixture_add_stop(g, &stop, &err), &err);
+    ck_assert_int_eq(sw_fixture_support(g, 0, &s, NULL), 0);
+    ck_assert_str_eq(s.name, "S1");
+    sw_fixture_free(f);
+    sw_fixture_free(g);
+}
+END_TEST
+
 START_TEST(stops_have_letters)
 {
     static const struct {
@@ -175,6 +197,6 @@ END_TEST
 
 int main(void)
 {
-    return RUN_TESTS("fixture", kept, stops_have_letters, refused, most,
+    return RUN_TESTS("fixture", kept, moved, stops_have_letters, refused, most,
                      assumed);
 }
