@@ -302,9 +302,9 @@ static void say_push(page *p, int us, const judged *h)
     static const char *const where[] = {
         [SW_PUSHED_NOT] = "",
         [SW_PUSHED_INTO] = ": against a stop, as it should",
-        [SW_PUSHED_OFF] = ": away from a stop; turn the straps round or level "
-                          "them",
-        [SW_PUSHED_FREE] = ": where no stop is"};
+        [SW_PUSHED_OFF] = ": away from a stop; turn or level the straps",
+        [SW_PUSHED_FREE] = ": where no stop is",
+    };
     const sw_hold_out *o = &h->out;
     const size_t start = say_label(p, "straps push it");
     if (!is_known(o->net_side_N) || o->net_side_N < 0.5) {

@@ -134,13 +134,11 @@ static int take_common(sw__clamp_draft *d)
     if (!d->tool[0])
         return SW_OK;
     sw_error inner;
-    double torque_Nm = in->torque_Nm;
-    if (!sw__is_set(torque_Nm)) {
-        const sw_strap_out s = sw_strap(in, &inner);
-        if (s.status)
-            return sw__clamp_fail(d, &inner);
-        torque_Nm = s.torque_Nm;
-    }
+    /* as it was given: the tool must not hide what contradicts itself */
+    const sw_strap_out s = sw_strap(in, &inner);
+    if (s.status)
+        return sw__clamp_fail(d, &inner);
+    double torque_Nm = s.torque_Nm;
     const int status = sw__clamp_set_tool(d, &torque_Nm);
     if (status)
         return status;

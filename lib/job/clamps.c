@@ -251,7 +251,7 @@ static int is_glue(const sw__reader *r, int node)
 
 static int read_kind(sw__reader *r, int map, int *kind)
 {
-    int status = sw__want_map(r, map, "clamps");
+    int status = sw__want_map(r, map, "clamps", "kind");
     if (status)
         return status;
     const int node = sw__child(r, map, "kind");

@@ -39,9 +39,8 @@ static int need_place(sw__reader *r, int map, const placed *p, const char *what)
     return sw__fail_key(r, map, SW_ERR_MISSING, "place", message);
 }
 
-/* "place: S3 lies outside the part's outline ..." */
-static int fail_outside(sw__reader *r, int map, const char *name,
-                        const char *why)
+/* "S3 stands beside the part ..." */
+static int fail_place(sw__reader *r, int map, const char *name, const char *why)
 {
     char message[200];
     sw__line line = sw__line_start(message, sizeof message);
@@ -91,9 +90,14 @@ static int take_support(sw_job *job, sw__reader *r, int map)
     if (sw_support_resolve(&s, &inner))
         return sw__fail_inner(r, map, &shape, &inner);
     if (!sw__outline_holds(&job->outline, s.x_mm, s.y_mm))
-        return fail_outside(r, map, s.name,
-                            " stands beside the part: a support must lie "
-                            "within its outline");
+        return fail_place(r, map, s.name,
+                          " stands beside the part: a support must lie "
+                          "within its outline");
+    for (int i = 0; i < job->supports; i++)
+        if (hypot(job->support[i].x_mm - s.x_mm,
+                  job->support[i].y_mm - s.y_mm) < 1e-6)
+            return fail_place(r, map, s.name,
+                              " stands where another support stands");
     job->about.warnings |= sw__job_friction_warning(s.friction);
     for (int i = 0; !status; i++) {
         const sw_assumption a = sw_support_assumed(&s, i, NULL);
@@ -156,9 +160,9 @@ static int take_stop(sw_job *job, sw__reader *r, int map)
     if (sw_stop_resolve(&s, &inner))
         return sw__fail_inner(r, map, &shape, &inner);
     if (!sw__outline_pushed(&job->outline, s.x_mm, s.y_mm, s.push_deg))
-        return fail_outside(r, map, s.name,
-                            " pushes past the part: there is no side of it "
-                            "ahead; check place and push");
+        return fail_place(r, map, s.name,
+                          " pushes past the part: there is no side of it "
+                          "ahead; check place and push");
     job->about.warnings |= sw__job_friction_warning(s.friction);
     for (int i = 0; !status; i++) {
         const sw_assumption a = sw_stop_assumed(&s, i, NULL);

@@ -298,7 +298,7 @@ int sw__job_cut(sw_job *job, sw__reader *r, int map, const char *name,
                 sw__job_operation *op, const sw__path_about *path)
 {
     static const sw__special key[] = {{"kind", take_kind}, {NULL, NULL}};
-    int kind = 0, status = sw__want_map(r, map, "cut");
+    int kind = 0, status = sw__want_map(r, map, "cut", "kind");
     if (status)
         return status;
     const int node = sw__child(r, map, "kind");

@@ -108,10 +108,10 @@ const char *sw_job_not_checked(int index)
 {
     static const char *const sentence[] = {
         "flatness: whether the part comes off as flat as it must",
-        "marks on the part, and what gives first on stud, strap and T-slot: "
-        "strapwise weakest, and the makers' limits",
+        "what gives first on stud, strap and T-slot: ask strapwise weakest",
         "whether clamps, studs and cutter run into one another",
         "whether the tool's path is where the program takes it",
+        "what an unbalanced part adds where it turns",
     };
     const int count = sizeof sentence / sizeof sentence[0];
     return index >= 0 && index < count ? sentence[index] : NULL;

@@ -130,6 +130,11 @@ static int read_corners(draft *d, sw__reader *r)
         o->x[o->corners] = at[0];
         o->y[o->corners++] = at[1];
     }
+    const int last = o->corners - 1;
+    if (last > 2 && hypot(o->x[last] - o->x[0], o->y[last] - o->y[0]) < 1e-6)
+        return sw__fail_at(r, d->outline, SW_ERR_CONFLICT, "outline",
+                           "outline: its last corner is the first one again; "
+                           "leave it out, the outline closes by itself");
     sw__crossing found;
     if (sw__outline_simple(o, &found))
         return SW_OK;

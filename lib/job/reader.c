@@ -175,15 +175,17 @@ static int fail_unknown(sw__reader *r, int node, const sw__shape *shape)
 
 /* ---- reading ---- */
 
-int sw__want_map(sw__reader *r, int node, const char *key)
+int sw__want_map(sw__reader *r, int node, const char *key, const char *example)
 {
     if (r->tree->node[node].kind == SW__TREE_MAP)
         return SW_OK;
     char message[MESSAGE_ROOM];
     sw__line line = sw__line_start(message, sizeof message);
     sw__line_add(&line, key);
-    sw__line_add(&line, ": lines with keys are wanted here, such as \"name: "
-                        "...\", indented below it");
+    sw__line_add(&line, ": keys with values are wanted here, each on a line of "
+                        "its own and indented, such as ");
+    sw__line_add(&line, example);
+    sw__line_add(&line, ": ...");
     return sw__fail_at(r, node, SW_ERR_SYNTAX, key, message);
 }
 
@@ -219,7 +221,8 @@ static int read_key(sw__reader *r, int node, const sw__shape *shape)
 
 int sw__read_map(sw__reader *r, int map, const sw__shape *shape)
 {
-    int status = sw__want_map(r, map, shape->what);
+    int status = sw__want_map(r, map, shape->what,
+                              shape->special ? shape->special->key : "name");
     for (int i = r->tree->node[map].first; i && !status;
          i = r->tree->node[i].next)
         status = read_key(r, i, shape);

@@ -95,7 +95,7 @@ int sw__take_field(sw__reader *r, int node, const char *key, const sw_field *f,
 /* that a node is a list or a map */
 int sw__want_list(sw__reader *r, int node, const char *key,
                   const char *example);
-int sw__want_map(sw__reader *r, int node, const char *key);
+int sw__want_map(sw__reader *r, int node, const char *key, const char *example);
 
 /* Adds to a message the one of these names that is most like a text, if any
  * is; names ended by NULL. */
