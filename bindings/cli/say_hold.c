@@ -306,6 +306,11 @@ static void say_push(page *p, int us, const judged *h)
         [SW_PUSHED_FREE] = ": where no stop is",
     };
     const sw_hold_out *o = &h->out;
+    const int turns =
+        is_known(o->net_moment_Nm) && fabs(o->net_moment_Nm) > 0.05;
+    if (o->corners == SW_CORNERS_NONE && !turns &&
+        !(is_known(o->net_side_N) && o->net_side_N >= 0.5))
+        return; /* no clamp that pulls */
     const size_t start = say_label(p, "straps push it");
     if (!is_known(o->net_side_N) || o->net_side_N < 0.5) {
         page_add(p, "nowhere, all together");
@@ -317,7 +322,7 @@ static void say_push(page *p, int us, const judged *h)
         if (o->pushed >= SW_PUSHED_NOT && o->pushed <= SW_PUSHED_FREE)
             page_add(p, where[o->pushed]);
     }
-    if (is_known(o->net_moment_Nm) && fabs(o->net_moment_Nm) > 0.05) {
+    if (turns) {
         page_add(p, "; they turn it with ");
         say_torque(p, us, fabs(o->net_moment_Nm));
         page_add(p, o->net_moment_Nm > 0 ? " counterclockwise" : " clockwise");

@@ -24,7 +24,8 @@ typedef enum {
     SW_CLAMP_THROUGH,   /**< a screw through the part, holding with its head */
     SW_CLAMP_CYLINDER,  /**< a hydraulic or pneumatic cylinder */
     SW_CLAMP_SWING,     /**< a swing clamp or a pivoted arm */
-    SW_CLAMP_VACUUM     /**< a vacuum plate */
+    SW_CLAMP_VACUUM,    /**< a vacuum plate */
+    SW_CLAMP_BAR /**< a bar between two studs, on two pads: two of them */
 } sw_clamp_kind;
 
 /** What cuts. */

@@ -52,7 +52,7 @@ static const char *const word[SW_WORDS_COUNT + 1][MOST + 1] = {
     [SW_WORDS_LIMIT] = {NULL, "given", "yield", "pressure limit",
                         "onset of yield", "half tensile", "unknown"},
     [SW_WORDS_CLAMP_KIND] = {NULL, "force", "strap", "screw", "through screw",
-                             "cylinder", "swing", "vacuum"},
+                             "cylinder", "swing", "vacuum", "bar"},
     [SW_WORDS_CUT_KIND] = {NULL, "force", "mill", "turn", "drill"},
     [SW_WORDS_DEPTH] = {NULL, "full", "margin"},
     [SW_WORDS_REST] = {NULL, "stays", "rocks", "moves", "light", "loose"},

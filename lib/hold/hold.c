@@ -205,17 +205,24 @@ static int with_friction(sw__guard *g, sw__job *job, sw__engine *e,
     return SW_OK;
 }
 
-/* The worst load at rest moves or rocks: nothing is held. */
-static void nothing_held(struct sw_hold *h)
+/* The worst load at rest moves or rocks: nothing is held. The ceiling is that
+ * of its program all the same, which a cut that pushes the part back can
+ * satisfy: it says what is impossible, never what holds. */
+static void nothing_held(sw__job *job, const sw__rested *r)
 {
+    struct sw_hold *h = job->h;
     for (int i = 0; i < h->rig.loads; i++) {
         sw__verdict *v = &h->verdict[i];
         v->goes = SW_GOES_REST;
         v->corner = h->rest_corner;
         v->part = h->rest == SW_REST_LIGHT ? SW_PART_SUPPORT : 0;
         v->index = h->light;
-        if (h->in.depth == SW_DEPTH_FULL)
-            v->ceiling = 0;
+        if (h->in.depth != SW_DEPTH_FULL)
+            continue;
+        sw__held held = {.value = 0};
+        if (h->rest != SW_REST_LOOSE)
+            sw__held_under(&job->main, SW__FREE, r, h->rig.cut[i], 1, &held);
+        v->ceiling = held.value;
     }
     h->worst = 0;
     if (h->in.depth == SW_DEPTH_FULL)
@@ -236,7 +243,7 @@ int sw__hold_work(sw__guard *g, void *with)
         h->rest_force[i] = r.N[i];
     int status = SW_OK;
     if (h->rest != SW_REST_STAYS) {
-        nothing_held(h);
+        nothing_held(job, &r);
     } else {
         status = look(g, job);
         if (!status)

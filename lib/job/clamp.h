@@ -8,6 +8,7 @@
 #include "job/job.h"
 
 #include <strapwise/ask.h>
+#include <strapwise/bar.h>
 #include <strapwise/cylinder.h>
 #include <strapwise/pad.h>
 #include <strapwise/screw.h>
@@ -38,8 +39,12 @@ typedef struct {
         sw_cylinder_in cylinder;
         sw_swing_in swing;
         sw_vacuum_in vacuum;
+        sw_bar_in bar;
     } of;
-    int pad; /* node, 0 for none */
+    double second[3]; /* a bar: place of its second pad */
+    int second_placed;
+    double second_N; /* and its force */
+    int pad;         /* node, 0 for none */
     sw_job_clamp_out *out;
 } sw__clamp_draft;
 
@@ -50,6 +55,7 @@ typedef struct {
     const char *skip; /* fields of the plain clamp that are no keys of it */
     int stud;         /* it has a stud beside the part */
     int turned;       /* it is set with a torque tool */
+    int pads;         /* on how many it presses */
     int (*open)(sw__clamp_draft *d); /* defaults, and its forms */
     int (*solve)(sw__clamp_draft *d);
 } sw__clamp_way;
@@ -57,7 +63,8 @@ typedef struct {
 extern const sw__clamp_way sw__clamp_strap_way; /* clamp_strap.c */
 /* clamp_others.c */
 extern const sw__clamp_way sw__clamp_screw_way, sw__clamp_through_way,
-    sw__clamp_cylinder_way, sw__clamp_swing_way, sw__clamp_vacuum_way;
+    sw__clamp_cylinder_way, sw__clamp_swing_way, sw__clamp_vacuum_way,
+    sw__clamp_bar_way;
 
 /* Fields of a plain clamp that are no keys of one whose force follows. */
 #define SW__CLAMP_SKIP                                                         \

@@ -164,13 +164,55 @@ static int solve_vacuum(sw__clamp_draft *d)
                              d->r->err);
 }
 
-const sw__clamp_way sw__clamp_screw_way = {SW_CLAMP_SCREW, SW__CLAMP_SKIP, 0, 1,
-                                           open_screw,     solve_screw};
+/* ---- bars ---- */
+
+static int open_bar(sw__clamp_draft *d)
+{
+    sw_bar_defaults(&d->of.bar);
+    return open_as(d, SW_STRUCT_BAR_IN, &d->of.bar, "");
+}
+
+static sw_assumption ask_bar(const sw__clamp_draft *d, int index)
+{
+    return sw_bar_assumed(&d->of.bar, index, NULL);
+}
+
+/* Two pads: the second becomes a clamp of its own. */
+static int solve_bar(sw__clamp_draft *d)
+{
+    sw_error inner;
+    const sw_bar_in *in = &d->of.bar;
+    const sw_bar_out b = sw_bar(in, &inner);
+    if (b.status)
+        return sw__clamp_fail(d, &inner);
+    if (!d->second_placed)
+        return sw__fail_key(d->r, d->map, SW_ERR_MISSING, "second place",
+                            "a bar needs the place of its second pad too, such "
+                            "as second place: [85 mm, 80 mm]");
+    const double apart =
+        hypot(d->second[0] - d->at[0], d->second[1] - d->at[1]);
+    if (fabs(apart - fabs(in->pad2_mm - in->pad1_mm)) > 1)
+        return sw__fail_key(d->r, d->map, SW_ERR_CONFLICT, "second place",
+                            "the pads stand elsewhere on the bar: pad1 and "
+                            "pad2 are not as far apart as the two places");
+    if (!(b.pad1_N > 0 && b.pad2_N > 0))
+        return sw__fail_key(d->r, d->map, SW_ERR_CONFLICT, "pad1",
+                            "one of the bar's pads does not press: it stands "
+                            "outside of the studs");
+    take_force(d, b.pad1_N, b.pad1_N, b.pad1_N, b.warnings);
+    d->second_N = b.pad2_N;
+    return sw__clamp_note(d, ask_bar);
+}
+
+const sw__clamp_way sw__clamp_screw_way = {
+    SW_CLAMP_SCREW, SW__CLAMP_SKIP, 0, 1, 1, open_screw, solve_screw};
 const sw__clamp_way sw__clamp_through_way = {
-    SW_CLAMP_THROUGH, SW__CLAMP_SKIP, 0, 1, open_through, solve_screw};
+    SW_CLAMP_THROUGH, SW__CLAMP_SKIP, 0, 1, 1, open_through, solve_screw};
 const sw__clamp_way sw__clamp_cylinder_way = {
-    SW_CLAMP_CYLINDER, SW__CLAMP_SKIP, 0, 0, open_cylinder, solve_cylinder};
-const sw__clamp_way sw__clamp_swing_way = {SW_CLAMP_SWING, SW__CLAMP_SKIP, 0, 0,
-                                           open_swing,     solve_swing};
+    SW_CLAMP_CYLINDER, SW__CLAMP_SKIP, 0, 0, 1, open_cylinder, solve_cylinder};
+const sw__clamp_way sw__clamp_swing_way = {
+    SW_CLAMP_SWING, SW__CLAMP_SKIP, 0, 0, 1, open_swing, solve_swing};
 const sw__clamp_way sw__clamp_vacuum_way = {
-    SW_CLAMP_VACUUM, SW__CLAMP_SKIP, 0, 0, open_vacuum, solve_vacuum};
+    SW_CLAMP_VACUUM, SW__CLAMP_SKIP, 0, 0, 1, open_vacuum, solve_vacuum};
+const sw__clamp_way sw__clamp_bar_way = {SW_CLAMP_BAR, SW__CLAMP_SKIP, 0, 0, 2,
+                                         open_bar,     solve_bar};

@@ -189,5 +189,5 @@ static int solve_strap(sw__clamp_draft *d)
                         "press on the part at all");
 }
 
-const sw__clamp_way sw__clamp_strap_way = {SW_CLAMP_STRAP, SW__CLAMP_SKIP, 1, 1,
-                                           open_strap,     solve_strap};
+const sw__clamp_way sw__clamp_strap_way = {
+    SW_CLAMP_STRAP, SW__CLAMP_SKIP, 1, 1, 1, open_strap, solve_strap};

@@ -45,7 +45,7 @@ static int solve_force(sw__clamp_draft *d)
 }
 
 static const sw__clamp_way force_way = {
-    SW_CLAMP_FORCE, " x_mm y_mm toward_deg", 0, 0, open_force, solve_force};
+    SW_CLAMP_FORCE, " x_mm y_mm toward_deg", 0, 0, 1, open_force, solve_force};
 
 /* ---- all kinds ---- */
 
@@ -55,7 +55,8 @@ static const sw__clamp_way *const way[] = {&force_way,
                                            &sw__clamp_through_way,
                                            &sw__clamp_cylinder_way,
                                            &sw__clamp_swing_way,
-                                           &sw__clamp_vacuum_way};
+                                           &sw__clamp_vacuum_way,
+                                           &sw__clamp_bar_way};
 
 static const sw__clamp_way *way_of(int kind)
 {
@@ -92,6 +93,13 @@ static int take_tool(sw__reader *r, int node, void *with)
     return sw__take_text(r, node, "tool", d->tool, sizeof d->tool);
 }
 
+static int take_second(sw__reader *r, int node, void *with)
+{
+    sw__clamp_draft *d = with;
+    d->second_placed = 1;
+    return sw__take_point(r, node, "second place", d->second, NULL);
+}
+
 static int keep_pad(sw__reader *r, int node, void *with)
 {
     (void)r;
@@ -106,6 +114,8 @@ static int keep_pad(sw__reader *r, int node, void *with)
     }
 static const sw__special key_turned[] = {
     KEYS_OF_ALL, {"tool", take_tool}, {NULL, NULL}};
+static const sw__special key_bar[] = {
+    KEYS_OF_ALL, {"second place", take_second}, {NULL, NULL}};
 static const sw__special key_plain[] = {KEYS_OF_ALL, {NULL, NULL}};
 
 int sw__clamp_fail(sw__clamp_draft *d, const sw_error *inner)
@@ -183,12 +193,25 @@ static void give_name(char *name, size_t room, int number)
     sw__line_add_number(&line, number);
 }
 
+static int check_over_part(sw__clamp_draft *d, const double at[3],
+                           const char *key)
+{
+    char message[160];
+    if (sw__outline_holds(&d->job->outline, at[0], at[1]))
+        return SW_OK;
+    sw__line line = sw__line_start(message, sizeof message);
+    sw__line_add(&line, d->in.name);
+    sw__line_add(&line, " presses on air: its place lies outside the part's "
+                        "outline");
+    return sw__fail_at(d->r, sw__child(d->r, d->map, key), SW_ERR_CONFLICT, key,
+                       message);
+}
+
 /* Place, height, direction and name: what does not depend on the kind. */
 static int open_plain(sw__clamp_draft *d, const sw__clamp_way *w)
 {
     sw_job *job = d->job;
     sw__reader *r = d->r;
-    char message[160];
     int status = SW_OK;
     if (!d->placed)
         return sw__fail_key(r, d->map, SW_ERR_MISSING, "place",
@@ -203,14 +226,11 @@ static int open_plain(sw__clamp_draft *d, const sw__clamp_way *w)
                                 sizeof job->clamp[0], job->clamps);
     if (status)
         return status;
-    if (!sw__outline_holds(&job->outline, d->at[0], d->at[1])) {
-        sw__line line = sw__line_start(message, sizeof message);
-        sw__line_add(&line, d->in.name);
-        sw__line_add(&line, " presses on air: its place lies outside the "
-                            "part's outline");
-        return sw__fail_at(r, sw__child(r, d->map, "place"), SW_ERR_CONFLICT,
-                           "place", message);
-    }
+    status = check_over_part(d, d->at, "place");
+    if (!status && d->second_placed)
+        status = check_over_part(d, d->second, "second place");
+    if (status)
+        return status;
     if (sw__is_set(d->in.z_mm))
         return SW_OK;
     d->in.z_mm = job->about.thickness_mm;
@@ -226,7 +246,9 @@ static void start(sw__clamp_draft *d, const sw__clamp_way *w,
     d->shape = (sw__shape){.what = "a clamp of this kind",
                            .form = d->form,
                            .forms = 1,
-                           .special = w->turned ? key_turned : key_plain,
+                           .special = w->turned     ? key_turned
+                                      : w->pads > 1 ? key_bar
+                                                    : key_plain,
                            .with = d};
     d->shape.forms += w->open(d);
     d->out = &clamp->out;
@@ -266,6 +288,28 @@ static int read_kind(sw__reader *r, int map, int *kind)
     return sw__take_word(r, node, "kind", SW_WORDS_CLAMP_KIND, kind);
 }
 
+/* The second pad of a bar: a clamp beside the first, "C3 second". */
+static int add_second(sw__clamp_draft *d)
+{
+    sw_job *job = d->job;
+    sw__job_clamp *first = &job->clamp[job->clamps - 1];
+    sw__job_clamp *clamp = &job->clamp[job->clamps];
+    *clamp = *first;
+    sw_job_clamp_out *o = &clamp->out;
+    sw__line line = sw__line_start(o->name, sizeof o->name);
+    sw__line_add(&line, first->out.name);
+    sw__line_add(&line, " second");
+    o->x_mm = d->second[0];
+    o->y_mm = d->second[1];
+    o->force_low_N = o->force_N = o->force_high_N = d->second_N;
+    clamp->second = 1;
+    const int status =
+        sw__job_check_name(d->r, d->map, o->name, job->clamp[0].out.name,
+                           sizeof *clamp, job->clamps);
+    job->clamps++;
+    return status;
+}
+
 static int take_clamp(sw_job *job, sw__reader *r, int map)
 {
     int kind = 0;
@@ -273,6 +317,10 @@ static int take_clamp(sw_job *job, sw__reader *r, int map)
     if (status)
         return status;
     const sw__clamp_way *w = way_of(kind);
+    if (job->clamps + w->pads > SW__JOB_CONTACTS)
+        return sw__fail_at(r, map, SW_ERR_RANGE, "clamps",
+                           "clamps: at most 64 can be given, a bar counting "
+                           "twice");
     sw__job_clamp *clamp = &job->clamp[job->clamps];
     sw__clamp_draft d;
     memset(&d, 0, sizeof d);
@@ -300,7 +348,7 @@ static int take_clamp(sw_job *job, sw__reader *r, int map)
     if (sw__is_set(d.in.held_friction))
         job->about.warnings |= sw__job_friction_warning(d.in.held_friction);
     job->clamps++;
-    return SW_OK;
+    return w->pads > 1 ? add_second(&d) : SW_OK;
 }
 
 int sw__job_clamps(sw_job *job, sw__reader *r, int list)

@@ -28,6 +28,7 @@ typedef struct {
 typedef struct {
     sw_job_clamp_out out;
     double held_friction; /* SW_UNSET: the toe goes with the part */
+    int second;           /* the second pad of the bar before it */
 } sw__job_clamp;
 
 /* A point of a path and the way the tool goes there, from +x toward +y. */

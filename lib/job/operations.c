@@ -67,6 +67,10 @@ static int take_clamp(sw__reader *r, int node, draft *d)
                                  "clamps: ", name, " is in the list twice");
         d->op->has[i] = 1;
         d->op->out.clamps++;
+        if (i + 1 < d->job->clamps && d->job->clamp[i + 1].second) {
+            d->op->has[i + 1] = 1;
+            d->op->out.clamps++;
+        }
         return SW_OK;
     }
     return fail_clamp(r, node, d->job, name);

@@ -80,6 +80,7 @@ START_TEST(enumerators)
         {SW_WORDS_CLAMP_KIND, SW_CLAMP_CYLINDER, "cylinder"},
         {SW_WORDS_CLAMP_KIND, SW_CLAMP_SWING, "swing"},
         {SW_WORDS_CLAMP_KIND, SW_CLAMP_VACUUM, "vacuum"},
+        {SW_WORDS_CLAMP_KIND, SW_CLAMP_BAR, "bar"},
         {SW_WORDS_CUT_KIND, SW_CUT_FORCE, "force"},
         {SW_WORDS_CUT_KIND, SW_CUT_MILL, "mill"},
         {SW_WORDS_CUT_KIND, SW_CUT_TURN, "turn"},

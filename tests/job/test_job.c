@@ -198,6 +198,35 @@ START_TEST(other_clamps)
 }
 END_TEST
 
+/* 6 kN at both ends of 200 mm; pads 50 mm and 150 mm from the first stud. */
+START_TEST(bar)
+{
+    sw_clamp_in c;
+    sw_job *j = read_job(
+        "strapwise: 1\n" PART SUPPORTS
+        "clamps:\n  - {kind: force, place: [100 mm, 60 mm], force: 1 kN}\n"
+        "  - {name: beam, kind: bar, place: [50 mm, 60 mm], second place: [130 "
+        "mm, 60 mm], stud1: 6 kN, stud2: 4 kN, span: 200 mm, pad1: 50 mm, "
+        "pad2: 130 mm, bar width: 40 mm, bar thickness: 20 mm}\n"
+        "operations:\n  - cut: {kind: force, force x: 1 N}\n"
+        "    clamps: [beam]\n    path: {points: [[100 mm, 60 mm]]}\n");
+    ck_assert(sw_job_about(j, NULL).clamps == 3);
+    ck_assert(sw_job_operation(j, 0, NULL).clamps == 2);
+    sw_fixture *f = sw_job_fixture(j, 0, NULL);
+    ck_assert_int_eq(sw_fixture_count(f, SW_PART_CLAMP), 2);
+    ck_assert_int_eq(sw_fixture_clamp(f, 0, &c, NULL), 0);
+    /* moments about the second pad: 6 * 130 = N1 * 80 + 4 * -70 */
+    near(c.force_N, (6000 * 130 - 4000 * 70.0) / 80, 0, 1e-9);
+    ck_assert(c.x_mm == 50);
+    ck_assert_int_eq(sw_fixture_clamp(f, 1, &c, NULL), 0);
+    near(c.force_N, 10000 - (6000 * 130 - 4000 * 70.0) / 80, 0, 1e-9);
+    ck_assert(c.x_mm == 130);
+    ck_assert_str_eq(c.name, "beam second");
+    sw_fixture_free(f);
+    sw_job_free(j);
+}
+END_TEST
+
 START_TEST(pad)
 {
     const sw_job_clamp_out c = first_clamp(
@@ -553,7 +582,7 @@ END_TEST
 int main(void)
 {
     return RUN_TESTS("job", part, weight, strap, strap_in_fixture, tool,
-                     other_clamps, pad, mill, turn, drill, corners,
+                     other_clamps, bar, pad, mill, turn, drill, corners,
                      reference_fixtures, spellings, defaults, past_the_end,
                      chosen_clamps, dry_friction);
 }
