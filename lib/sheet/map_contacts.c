@@ -118,9 +118,10 @@ void sw__map_push(sw__map *m)
     const sw__point u = way(m->out.net_toward_deg);
     const double length = 4 * m->em;
     const sw__point to = {from.x + length * u.x, from.y + length * u.y};
-    sw__arrow(m->svg, from, to, 1.2 * m->em,
-              "class=\"push\" fill=\"#fff\" stroke=\"#6a1b8a\" "
-              "stroke-width=\"1.5\" stroke-dasharray=\"4 2\"");
+    sw__arrow(
+        m->svg, from, to, 1.2 * m->em,
+        "class=\"push\" fill=\"#fff\" fill-opacity=\"0.7\" stroke=\"#6a1b8a\" "
+        "stroke-width=\"1.5\" stroke-dasharray=\"4 2\"");
     sw__occupied_line(&m->occupied, from, to, 0.6 * m->em);
 }
 
