@@ -7,11 +7,20 @@
  * drag, each with the low and high end of the strap's own band (clamp/strap.c).
  *
  *   (1)  N_lo = N_low(F_lo),  N_hi = N_high(F_hi)
- *   (2)  S from min of S_low to max of S_high at F_lo and F_hi; D alike
+ *   (2)  S from S_low(F_lo) to S_high(F_lo)
+ *   (3)  D from 0 to D(F_lo) of the strap as it is kept from turning
  *
- * So scatter and band stand one on the other, which is the careful side. A nut
- * that nobody turns has no torque that scatters: F_lo = F_hi = F, and only the
- * band is left.
+ * A strap that presses harder than N_lo pulls harder too. What it pulls more is
+ * less than the friction it adds below its own toe, as long as its pull is less
+ * than friction times force, so that the low end of every strap is the worst
+ * of all (a support under every toe); the whole band of its own pull at that
+ * force is looked through. Nut drag is what is locked in when the nut has been
+ * turned: an elastic force, which goes as soon as the part moves a little, so
+ * the high end of its band, a strap that turns freely with its nut, counts only
+ * where that is how it is kept (restraint free).
+ *
+ * A nut that nobody turns has no torque that scatters: F_lo = F_hi = F, and
+ * only the band is left.
  */
 #include "job/clamp.h"
 
@@ -54,16 +63,16 @@ static sw_strap_out at_tension(const sw_strap_in *in, double preload_N,
     return sw_strap(&one, err);
 }
 
-/* Equations (1) and (2). */
+/* Equations (1) to (3). */
 static void take_ends(sw_job_clamp_out *o, const sw_strap_out *low,
                       const sw_strap_out *high)
 {
     o->force_low_N = low->toe_force_low_N;
     o->force_high_N = high->toe_force_high_N;
-    o->pull_low_N = fmin(low->side_pull_low_N, high->side_pull_low_N);
-    o->pull_high_N = fmax(low->side_pull_high_N, high->side_pull_high_N);
-    o->drag_low_N = fmin(low->drag_low_N, high->drag_low_N);
-    o->drag_high_N = fmax(low->drag_high_N, high->drag_high_N);
+    o->pull_low_N = low->side_pull_low_N;
+    o->pull_high_N = low->side_pull_high_N;
+    o->drag_low_N = fmin(0, low->drag_N);
+    o->drag_high_N = fmax(0, low->drag_N);
 }
 
 static sw_assumption ask_strap(const sw__clamp_draft *d, int index)

@@ -3,8 +3,8 @@
  * Clamps: each by its kind, with the force it surely gives.
  *
  * Holding counts on the low end of a clamp's spread; what bends and marks the
- * part is its high end. Side pull and nut drag are kept as ranges that hold
- * both ends, and the worst of them is looked for.
+ * part is its high end. Side pull and nut drag are kept as ranges, and the
+ * worst of them is looked for.
  */
 #include "job/clamp.h"
 
