@@ -17,7 +17,7 @@ good check "$yoke"
 has 'yoke plate, 6061-T6: 240.0 mm (9.449 in) by 160.0 mm (6.299 in)' \
     'at 225, 140 mm, friction 0.15' 'pushes +y, height 6.00 mm' \
     'strap M10 at 15, 20 mm' 'its stud toward -x' \
-    '16 N·m (142 in-lbf) (set 16 N.m on small clicker)' \
+    '10 N·m (88.5 in-lbf) (set 10 N.m on small clicker)' \
     'holding counts on the low end' 'away from the stud' \
     'mill at 60 points' 'C1, C2, C3, C4; wanted margin 2' \
     'assumed (usual range' 'C1, C2, C3, C4: nut factor 0.18 (0.15 .. 0.2)' \
@@ -29,7 +29,7 @@ good check "$yoke" --units us
 has '9.449 in (240.0 mm) by'
 good check "$yoke" --json
 parses 'part supports stops clamps operations assumed not_checked warnings'
-has '"torque_inlbf": 141.61' '"clamp_kind": "strap"' '"C1.nut_factor"' \
+has '"torque_inlbf": 88.50' '"clamp_kind": "strap"' '"C1.nut_factor"' \
     '"clamp_names"'
 good check "$jobs/encoder-ring.yaml"
 has '12 corners' 'through screw M6' 'marks on the part' 'turn at 42 points'
@@ -83,7 +83,7 @@ for o in d["operations"]:
     assert o["margin"] <= o["margin_ceiling"] * (1 + 1e-6)
     assert len(o["net_force_N"]) == 3 and len(o["worst_point_mm"]) == 3
     for t in o["hold_limit_torques"]:
-        assert abs(t["torque_Nm"] - 16 * o["hold_scale"]) < 1e-6, t
+        assert abs(t["torque_Nm"] - 10 * o["hold_scale"]) < 1e-6, t
     assert abs(o["hold_limit_N"] - o["hold_scale"] * o["clamp_total_N"]) < 1e-3
 EOP
     then pass; else fail "$(tail -n 1 "$tmp/said")"; fi
