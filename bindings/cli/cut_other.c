@@ -165,13 +165,62 @@ static void say_value(page *p, int us, int kind, double value)
         say_force(p, us, value);
 }
 
+/* What the other one is: the options that were given of it. */
+static void say_which(page *p, request *r)
+{
+    const char *between = "the other: ";
+    const size_t start = p->length;
+    for (int i = 0; i < DIFFERS; i++) {
+        char name[48];
+        slot s;
+        if (!other_at(r, i, &s, name, sizeof name) || !s.field ||
+            !request_given(r, name))
+            continue;
+        page_add(p, between);
+        page_add(p, name + strlen(OTHER));
+        page_add(p, " ");
+        if (s.field->type == SW_FIELD_WORD) {
+            page_add(p, sw_word(s.field->words, slot_word(s)));
+        } else if (topic_kind(s.field->name) == SW_KIND_LENGTH) {
+            say_length(p, r->us, slot_number(s));
+        } else {
+            page_number(p, slot_number(s), 4);
+            page_add(p, s.field->unit[0] ? KEEP : "");
+            page_add(p, s.field->unit);
+        }
+        between = ", ";
+    }
+    page_wrap(p, start, LABEL_WIDTH);
+    page_add(p, "\n");
+}
+
+/* Which way it pushes the part, along the feed and across it. */
+static void say_push(page *p, request *r, answer *b)
+{
+    const slot x = topic_output(r->topic, b, "mean_x_N");
+    const slot y = topic_output(r->topic, b, "mean_y_N");
+    const slot z = topic_output(r->topic, b, "mean_z_N");
+    if (!x.field || !y.field || !z.field)
+        return;
+    const size_t start = say_label(p, "the other, mean");
+    page_add(p, "x ");
+    say_force(p, r->us, slot_number(x));
+    page_add(p, ", y ");
+    say_force(p, r->us, slot_number(y));
+    page_add(p, ", z ");
+    say_force(p, r->us, slot_number(z));
+    say_done(p, start);
+}
+
 void say_other(page *p, request *r, answer *a, answer *b)
 {
     enum { TWO = 45, SAVED = 68 };
     double one, two;
-    page_add(p, "\nbeside it");
+    page_add(p, "\n");
+    say_which(p, r);
+    say_push(p, r, b);
     page_tab(p, LABEL_WIDTH);
-    page_add(p, "this cutter");
+    page_add(p, "this one");
     page_tab(p, TWO);
     page_add(p, "the other\n");
     for (int i = 0; i < ROWS; i++) {

@@ -39,6 +39,7 @@ static void in_system(page *p, int us, double value, const char *unit,
         int kind;
     } row[] = {
         {"mm", "mm", "in", SW_KIND_LENGTH},
+        {"N", "N", "lbf", SW_KIND_FORCE},
         {"N.m", "N\xc2\xb7m", "in-lbf", SW_KIND_TORQUE},
         {"MPa", "MPa", "ksi", SW_KIND_PRESSURE},
     };

@@ -160,6 +160,7 @@ static const struct {
     {"strap_radius_mm", "of the toes from that middle"},
     {"friction", "of the part on its supports"},
     {"toe_limit_N", "force that no toe may exceed"},
+    {"seat_N", "force that seats a toe, whatever the cut"},
     {"toe_area_mm2", "area on which one toe bears"},
     {"facing", "pairs across the part, or all from one side"},
     {"kc11_MPa", "force per area of a chip of 1 mm by 1 mm"},

@@ -47,6 +47,7 @@ typedef struct {
     double weight_N;        /**< of the part, 0 .. 1e7; open: 0 */
     double friction;        /**< part on its supports, 0.01 .. 2 */
     double required_margin; /**< on the cut, 1 .. 20 */
+    double seat_N; /**< force that seats a toe, whatever the cut, 0 .. 1e6 */
     double
         toe_limit_N; /**< largest force that one toe may press with, 1e-3 .. 1e7;
                          open: from toe_area_mm2, else none */

@@ -72,10 +72,22 @@ const char *sw_word(int list, int value)
     return word[list][value];
 }
 
+/* What the trade says too. */
+static const struct {
+    int list, value;
+    const char *word;
+} also[] = {
+    {SW_WORDS_CUT_WAY, SW_CUT_UP, "conventional"},
+    {SW_WORDS_CUT_WAY, SW_CUT_CLIMB, "down"},
+};
+
 int sw_word_value(int list, const char *text)
 {
     for (int v = 1; text && sw_word(list, v); v++)
         if (strcmp(sw_word(list, v), text) == 0)
             return v;
+    for (size_t i = 0; text && i < sizeof also / sizeof also[0]; i++)
+        if (also[i].list == list && strcmp(also[i].word, text) == 0)
+            return also[i].value;
     return SW_UNSET_WORD;
 }

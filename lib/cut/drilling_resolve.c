@@ -7,6 +7,8 @@
 
 #include <string.h>
 
+#define MOST_FEED 1.0 /* a turn, of the diameter: nobody means more */
+
 #define SW__S sw_drilling_in
 const sw_field sw__drilling_in_fields[] = {
     SW__METAL_FIELDS,
@@ -68,6 +70,10 @@ int sw__drilling_open(const sw_drilling_in *in, sw__drilling_full *full,
     if (!status)
         status =
             sw__cut_missing(q->feed_mm, "feed_mm", "the feed per turn", err);
+    if (!status && q->feed_mm > MOST_FEED * q->diameter_mm)
+        status = sw__fail(err, SW_ERR_CONFLICT, "feed_mm",
+                          "feed_mm: is more than the drill's diameter a turn; "
+                          "is it the feed per minute?");
     if (status)
         return status;
     sw__fill_number(&fill, "point_deg", 118);

@@ -7,6 +7,8 @@
 
 #include <string.h>
 
+#define MOST_FEED 0.1 /* per tooth, of the diameter: nobody means more */
+
 #define SW__S sw_milling_in
 const sw_field sw__milling_in_fields[] = {
     SW__METAL_FIELDS,
@@ -81,6 +83,16 @@ static int require(const sw_milling_in *q, sw_error *err)
     if (!status && q->depth_mm > 10 * q->diameter_mm)
         status = sw__fail(err, SW_ERR_CONFLICT, "depth_mm",
                           "depth_mm: is more than ten diameters");
+    if (!status && q->feed_per_tooth_mm > MOST_FEED * q->diameter_mm)
+        status = sw__fail(err, SW_ERR_CONFLICT, "feed_per_tooth_mm",
+                          "feed_per_tooth_mm: is more than a tenth of the "
+                          "cutter's diameter; is it the feed per turn or per "
+                          "minute?");
+    if (!status && q->mode == SW_MILL_SLOT && sw__is_set(q->width_mm) &&
+        fabs(q->width_mm - q->diameter_mm) > 1e-6 * q->diameter_mm)
+        status = sw__fail(err, SW_ERR_CONFLICT, "width_mm",
+                          "width_mm: a slot is as wide as the cutter; for "
+                          "another width mill along an edge, mode side");
     return status;
 }
 
@@ -88,9 +100,7 @@ static int require(const sw_milling_in *q, sw_error *err)
 static int unused(const sw_milling_in *q)
 {
     return (q->mode != SW_MILL_SIDE && q->way) ||
-           (q->mode != SW_MILL_FACE && sw__is_set(q->offset_mm)) ||
-           (q->mode == SW_MILL_SLOT && sw__is_set(q->width_mm) &&
-            q->width_mm != q->diameter_mm);
+           (q->mode != SW_MILL_FACE && sw__is_set(q->offset_mm));
 }
 
 static void fill_open(sw_milling_in *q, const sw__filler *fill)

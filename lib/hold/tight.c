@@ -38,8 +38,10 @@
  * s and d are the strap's own, at that force, so (1) is solved again until P
  * stays where it is.
  *
- * Without a limit, the torque is the least that holds. Where mu n <= Q the
- * straps push the part away however hard they press.
+ * No toe presses with less than what seats it. Without a limit, the torque is
+ * the least that holds. Where mu n <= Q pressing harder only pushes the part
+ * away: either its weight holds it while the toes but seat, and (1) is then an
+ * upper limit of P, or nothing does.
  *
  * Sources: statics; the lower bound theorem of limit analysis. Safe against the
  * whole fixture (hold.c): friction is shared out evenly, not in the best way.
@@ -82,8 +84,6 @@ const sw_field sw__tight_out_fields[] = {
     SW__END,
 };
 #undef SW__S
-
-#define LEAST_N 1.0 /* a toe that need not press still touches */
 
 /* What a strap does beside pressing, over its toe force at the low end. */
 typedef struct {
@@ -169,9 +169,20 @@ static double margin_at(const sw_tight_in *in, double push, double P)
 
 typedef struct {
     sw_tight_in in;
-    double push; /* Q */
-    int pushed;  /* the straps push the part away whatever the force */
+    double push;    /* Q */
+    double limit_N; /* of a toe: its own, or where (1) ends; or SW_UNSET */
+    int pushed;     /* the straps push the part away whatever the force */
 } need;
+
+/* Where mu n <= Q: the toe force at which the weight no longer holds. */
+static double most_N(const sw_tight_in *in, double push)
+{
+    const double mu = in->friction, S = in->required_margin;
+    const double spare =
+        mu * (in->weight_N - S * in->lift_N) - S * in->cut_N * twist_factor(in);
+    const double loss = push - mu * in->straps;
+    return spare <= 0 ? 0 : loss > 0 ? spare / loss : 1e7;
+}
 
 /* The least toe force, with the strap as it is at that force. */
 static int find_hold(need *d, const sw_strap_in *strap, sw_tight_out *out,
@@ -184,20 +195,30 @@ static int find_hold(need *d, const sw_strap_in *strap, sw_tight_out *out,
     if (sw__is_set(a) && sw__is_set(b) && a > 0 && b > 0)
         s.grip = b / (a + b);
     out->hold_lift_N = lift_N(in);
-    double P = fmax(LEAST_N, fmax(out->hold_lift_N, slide_N(in, 0)));
+    d->limit_N = in->toe_limit_N;
+    double P = fmax(in->seat_N, fmax(out->hold_lift_N, slide_N(in, 0)));
     for (int i = 0; i < ROUNDS; i++) {
         const int status = share_at(strap, P / s.grip, &s, err);
         if (status)
             return status;
         d->push = straps_push(in, &s);
+        const double seated = fmax(in->seat_N, out->hold_lift_N);
         if (!(d->push < in->friction * in->straps)) {
-            d->pushed = 1;
-            out->hold_slide_N = SW_UNSET;
-            return SW_OK;
+            const double most = most_N(in, d->push);
+            if (most <= seated) {
+                d->pushed = 1;
+                out->hold_slide_N = SW_UNSET;
+                return SW_OK;
+            }
+            d->limit_N = sw__is_set(in->toe_limit_N)
+                             ? fmin(in->toe_limit_N, most)
+                             : most;
+            out->hold_slide_N = 0;
+        } else {
+            d->limit_N = in->toe_limit_N;
+            out->hold_slide_N = slide_N(in, d->push);
         }
-        out->hold_slide_N = slide_N(in, d->push);
-        const double next =
-            fmax(LEAST_N, fmax(out->hold_lift_N, out->hold_slide_N));
+        const double next = fmax(seated, out->hold_slide_N);
         if (fabs(next - P) <= 1e-9 * P) {
             P = next;
             break;
@@ -232,7 +253,8 @@ static sw_window_out window(const sw_strap_in *strap,
             break;
         best.torque_high_Nm = SW_UNSET;
     }
-    best.warnings &= ~(uint64_t)SW_WARN_STUD_ENDS_WINDOW;
+    if (best.verdict == SW_VERDICT_FITS)
+        best.warnings &= ~(uint64_t)SW_WARN_STUD_ENDS_WINDOW;
     return best;
 }
 
@@ -273,9 +295,16 @@ static void say(const need *d, sw_tight_out *out)
     if (sw__is_set(out->flat_N)) {
         sw__line_add(&line, " and must not exceed ");
         add_N(&line, out->flat_N);
-    } else {
-        sw__line_add(&line, ", more than the stud can give");
     }
+    if (sw__is_set(out->flat_N) && !(out->flat_N > out->hold_N))
+        return;
+    sw__line_add(&line, ", but one torque spreads the force ");
+    sw_format(out->alpha, 3, text, sizeof text);
+    sw__line_add(&line, text);
+    sw__line_add(&line, out->warnings & SW_WARN_STUD_ENDS_WINDOW
+                            ? "-fold, and its high end takes the stud past "
+                              "its yield"
+                            : "-fold, which does not fit between");
 }
 
 static int toes(const sw_strap_in *strap, sw_tight_out *out, sw_error *err)
@@ -366,7 +395,7 @@ static void start(const sw_tight_in *in, sw_tight_out *out)
 static int solve(const sw_tight_in *in, const sw_strap_in *strap,
                  const sw_spread_in *spread, sw_tight_out *out, sw_error *err)
 {
-    need d = {*in, 0, 0};
+    need d = {*in, 0, SW_UNSET, 0};
     int status = sw__tight_open(&d.in, strap, err);
     if (status)
         return status;
@@ -375,11 +404,12 @@ static int solve(const sw_tight_in *in, const sw_strap_in *strap,
     if (status)
         return status;
     out->pull_share = d.push / (d.in.friction * d.in.straps);
-    const int limited = sw__is_set(d.in.toe_limit_N);
-    const int apart = !limited || d.in.toe_limit_N > out->hold_N;
+    out->flat_N = d.limit_N;
+    const int limited = sw__is_set(d.limit_N);
+    const int apart = !limited || d.limit_N > out->hold_N;
     if (!d.pushed && apart) {
         const sw_window_out w =
-            window(strap, spread, out->hold_N, d.in.toe_limit_N, err);
+            window(strap, spread, out->hold_N, d.limit_N, err);
         if (w.status)
             return w.status;
         status = take_window(&d, strap, spread, &w, out, err);

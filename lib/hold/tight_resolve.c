@@ -12,6 +12,7 @@
 #define FRICTION 0.15 /* field lists tell the ranges */
 #define MARGIN 2.0
 #define LIFT_SHARE 0.6
+#define SEAT_N 500.0
 
 #define SW__S sw_tight_in
 const sw_field sw__tight_in_fields[] = {
@@ -30,6 +31,8 @@ const sw_field sw__tight_in_fields[] = {
            "smooth faces wet with coolant: common practice, no source"),
     SW__IN(required_margin, "", 1, 20, 1.5, 4,
            "fixture textbooks 2 to 2.5, from memory; VDI 3106 at least 1.5"),
+    SW__IN(seat_N, "N", 0, 1e6, 200, 1000,
+           "a snug nut: common practice, no source"),
     SW__IN(toe_limit_N, "N", 1e-3, 1e7, 0, 0,
            "toe area times the material's limit"),
     SW__IN(toe_area_mm2, "mm2", 0.1, 1e5, 0, 0, ""),
@@ -125,6 +128,7 @@ int sw__tight_open(sw_tight_in *in, const sw_strap_in *strap, sw_error *err)
     sw__fill_number(&fill, "weight_N", 0);
     sw__fill_number(&fill, "friction", FRICTION);
     sw__fill_number(&fill, "required_margin", MARGIN);
+    sw__fill_number(&fill, "seat_N", SEAT_N);
     sw__fill_number(&fill, "cut_height_mm", strap->part_height_mm);
     if (sw__is_set(in->part_length_mm)) {
         sw__fill_number(&fill, "part_width_mm", in->part_length_mm);

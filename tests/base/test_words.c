@@ -218,4 +218,17 @@ START_TEST(no_word)
 }
 END_TEST
 
-int main(void) { return RUN_TESTS("words", both_ways, enumerators, no_word); }
+/* Two words of the trade for one thing. */
+START_TEST(synonyms)
+{
+    ck_assert_int_eq(sw_word_value(SW_WORDS_CUT_WAY, "conventional"),
+                     SW_CUT_UP);
+    ck_assert_int_eq(sw_word_value(SW_WORDS_CUT_WAY, "down"), SW_CUT_CLIMB);
+    ck_assert_int_eq(sw_word_value(SW_WORDS_SEAT, "down"), SW_UNSET_WORD);
+}
+END_TEST
+
+int main(void)
+{
+    return RUN_TESTS("words", both_ways, enumerators, synonyms, no_word);
+}

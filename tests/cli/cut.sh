@@ -35,7 +35,7 @@ has 'Climb milling in 6061-T6, assumed group vdi-22' \
     'back against the feed, into the cutter' 'to the right of the feed' \
     'lifted' 'not at the axis' 'N (' '0 or 1: the load stops' \
     'by the mean chip' '--wear-factor' 'not checked' 'Planning aid'
-has_not 'power at the cut' 'beside it'
+has_not 'power at the cut' 'this one'
 good $mill --width 3mm --way up --speed 8000rpm
 has 'Up milling' 'ahead along the feed' 'kW (' 'ft/min' '8000 rpm' 'cm³/min'
 good $mill --width 3mm --way up --cutting-speed 900ft/min --units us
@@ -65,7 +65,7 @@ check test "$status" -eq 1
 
 good $mill --width 3mm --other-diameter 8mm --other-rake 12deg \
     --speed 8000rpm
-has 'beside it this cutter the other' 'peak in the plane' 'lift' 'power' \
+has 'this one the other' 'peak in the plane' 'lift' 'power' \
     '% less'
 has_not '% more'
 good $mill --width 3mm --other-wear-factor 1.5
@@ -101,7 +101,7 @@ good cut drill --material 4140 --diameter "3/8 in" --feed 0.008in --units us \
     --speed 700rpm --work-factor 24000 --other-chisel-ratio 0.03
 has 'taken as 42CrMo4' 'turns the part clockwise' 'lips alone' \
     'falls to nothing and the torque stays' 'handbook' 'hp (' \
-    'beside it' 'thrust' '% less'
+    'this one' 'thrust' '% less'
 good cut drill --material vdi-6 --diameter 10mm --feed 0.2mm --json
 has '"pull_N":' '"z_low_N": -' '"handbook_thrust_N": null' \
     '"unit_power_Nm":'
