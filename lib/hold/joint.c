@@ -120,6 +120,13 @@ int sw__simplex(glp_prob *lp, int method)
     return simplex(lp, GLP_DUALP, COARSE);
 }
 
+int sw__joint_again(sw__joint *j)
+{
+    glp_adv_basis(j->block.lp, 0);
+    return simplex(j->block.lp, GLP_DUALP, FINE) == 1 ||
+           sw__simplex(j->block.lp, GLP_PRIMAL) == 1;
+}
+
 int sw__joint_solve(sw__joint *j, int changed_base)
 {
     return sw__simplex(j->block.lp, changed_base ? GLP_DUALP : GLP_PRIMAL);

@@ -78,6 +78,10 @@ void sw__joint_end(sw__joint *j);
 void sw__joint_goal(sw__joint *j, const double w[6], double low, double top);
 /* 1 solved, 0 no solution, -1 trouble. `changed_base`: only the base. */
 int sw__joint_solve(sw__joint *j, int changed_base);
+
+/* Once more from a basis of its own: a right-hand side of rounding alone can
+ * make the simplex method call a factor of 0 the largest. */
+int sw__joint_again(sw__joint *j);
 /* The same with round discs: adds directions until none is missing. */
 int sw__joint_polish(sw__joint *j);
 

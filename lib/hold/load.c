@@ -20,8 +20,10 @@
 #include <string.h>
 
 enum { SETS = 40 };
-#define TOUCH 1e-8    /* of the rig's force: no load, no gap */
-#define NOTHING 1e-10 /* of a cut as large as the rig's force */
+#define TOUCH 1e-8     /* of the rig's force: no load, no gap */
+#define NOTHING 1e-10  /* of a cut as large as the rig's force */
+#define NO_PULL 1e-11  /* of the rig's force */
+#define ROUNDING 1e-10 /* of the largest part of a wrench */
 
 int sw__rest_at(const sw__engine *e, const sw__corner *corner, sw__rested *r)
 {
@@ -211,7 +213,12 @@ static int march(sw__engine *e, int kind, const sw__rested *r,
     memcpy(on, r->on, pads);
     if (kind >= SW__FREE)
         memset(on, 1, pads);
-    sw__block_base(&j->block, r->w0);
+    double w0[6], largest = 0;
+    for (int i = 0; i < 6; i++)
+        largest = fmax(largest, fabs(r->w0[i]));
+    for (int i = 0; i < 6; i++)
+        w0[i] = fabs(r->w0[i]) > ROUNDING * largest ? r->w0[i] : 0;
+    sw__block_base(&j->block, w0);
     int found = 0;
     for (int set = 0; set < SETS; set++) {
         if (memcmp(on, j->block.on, pads) != 0 ||
@@ -219,6 +226,9 @@ static int march(sw__engine *e, int kind, const sw__rested *r,
             sw__block_on(&j->block, on, r->needed);
         sw__joint_goal(j, w1, low, top);
         if (sw__joint_solve(j, 0) != 1)
+            break;
+        /* a margin of nothing is asked twice: see sw__joint_again() */
+        if (sw__joint_value(j) <= low + NOTHING && !sw__joint_again(j))
             break;
         if (round)
             h->round = sw__joint_polish(j);
@@ -253,8 +263,10 @@ void sw__held_under(sw__engine *e, int kind, const sw__rested *r,
         memcpy(h->N, r->N, sizeof h->N);
         return;
     }
+    /* what rounding left of parts that cancel would be a column of its own to
+     * the program, and the simplex method may stop in it */
     for (int i = 0; i < 6; i++)
-        cut[i] = w1[i] / unit;
+        cut[i] = fabs(w1[i]) > ROUNDING * unit ? w1[i] / unit : 0;
     const double top = e->top * unit;
     if (!by_own(e, kind, r, cut, top, h)) {
         memset(h, 0, sizeof *h);
@@ -281,6 +293,8 @@ void sw__held_at_rest(sw__engine *e, const sw__corner *corner, sw__held *h)
     sw__rig_straps(rig, corner, NULL, 1, pulls);
     for (int i = 0; i < 6; i++) {
         pulls[i] -= r.w0[i];
+        if (fabs(pulls[i]) < NO_PULL)
+            pulls[i] = 0; /* straps that cancel, but for rounding */
         r.w0[i] += rig->weight[i];
     }
     r.corner = *corner;

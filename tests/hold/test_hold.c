@@ -606,10 +606,57 @@ START_TEST(assumed)
 }
 END_TEST
 
+/* Property: pulls that cancel, but for rounding, move nothing. Four straps
+ * across one another, one of them a hair beside its place. */
+START_TEST(nearly_symmetric)
+{
+    static const double hair[] = {0,     1e-16, 1e-15, 1e-14, 1e-13, 1e-12,
+                                  1e-11, 1e-10, 1e-9,  1e-8,  1e-7};
+    static const int side[4][2] = {{1, 0}, {0, 1}, {-1, 0}, {0, -1}};
+    double first = 0;
+    for (size_t k = 0; k < sizeof hair / sizeof hair[0]; k++) {
+        sw_fixture *f = sw_fixture_new(NULL);
+        for (int i = 0; i < 4; i++) {
+            sw_support_in s;
+            sw_clamp_in c;
+            sw_support_defaults(&s);
+            sw_clamp_defaults(&c);
+            s.x_mm = c.x_mm = 50 * side[i][0] + (i ? hair[k] : 0);
+            s.y_mm = c.y_mm = 50 * side[i][1] + (i == 2 ? hair[k] : 0);
+            s.friction = 0.3;
+            c.z_mm = 200;
+            c.force_N = 1000;
+            c.toward_deg = 90 * i;
+            c.pull_low_N = -120;
+            c.pull_high_N = 16;
+            ck_assert_int_eq(sw_fixture_add_support(f, &s, NULL), 0);
+            ck_assert_int_eq(sw_fixture_add_clamp(f, &c, NULL), 0);
+        }
+        sw_load_in load;
+        sw_load_defaults(&load);
+        load.x_mm = load.y_mm = 0;
+        load.z_mm = 200;
+        load.force_x_N = 100;
+        ck_assert_int_eq(sw_fixture_add_load(f, &load, NULL), 0);
+        sw_hold_in how;
+        sw_hold_defaults(&how);
+        how.depth = SW_DEPTH_MARGIN;
+        sw_hold *h = sw_hold_new(f, &how, NULL, NULL, NULL);
+        const sw_hold_out all = sw_hold_total(h, NULL);
+        must(all.rest == SW_REST_STAYS, "a hair of %g", hair[k]);
+        if (k == 0)
+            first = all.margin;
+        near(all.margin, first, 0, 1e-6);
+        sw_hold_free(h);
+        sw_fixture_free(f);
+    }
+}
+END_TEST
+
 int main(void)
 {
     return RUN_TESTS("hold", known, elsewhere, at_the_limit, two_pads,
                      only_stops, seated_stops, before_the_cut, few_contacts,
                      refused, contacts, ranges, points, comes_back, stopped,
-                     assumed);
+                     assumed, nearly_symmetric);
 }
