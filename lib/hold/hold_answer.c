@@ -166,6 +166,18 @@ static void set_limits(const sw_hold *h, sw_hold_out *out)
     }
 }
 
+/* Over all loads: it need not be the worst one's. */
+static double least_idle(const sw_hold *h)
+{
+    double least = SW_UNSET;
+    for (int i = 0; i < h->rig.loads; i++) {
+        const double idle = h->verdict[i].idle;
+        if (idle != SW_UNSET && (least == SW_UNSET || idle < least))
+            least = idle;
+    }
+    return least;
+}
+
 sw_hold_out sw_hold_total(const sw_hold *h, sw_error *err)
 {
     sw_hold_out out;
@@ -183,7 +195,7 @@ sw_hold_out sw_hold_total(const sw_hold *h, sw_error *err)
     out.margin = p.margin;
     out.required_margin = h->in.required_margin;
     out.margin_ceiling = p.margin_ceiling;
-    out.margin_stops_idle = p.margin_stops_idle;
+    out.margin_stops_idle = least_idle(h);
     out.margin_friction_low = h->friction_low;
     out.margin_friction_high = h->friction_high;
     out.rest_margin = h->rest_margin;

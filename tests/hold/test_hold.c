@@ -606,6 +606,57 @@ START_TEST(assumed)
 }
 END_TEST
 
+/* The least with idle stops may be another load's than the least margin: one
+ * along the stops slides at 2.143 either way, one against them is
+ * held by the stops, and tips sooner where they do not keep it from that. */
+START_TEST(idle_of_all)
+{
+    static const double at[4][2] = {{0, 0}, {200, 0}, {200, 120}, {0, 120}};
+    sw_fixture *f = sw_fixture_new(NULL);
+    for (int i = 0; i < 4; i++) {
+        sw_support_in s;
+        sw_support_defaults(&s);
+        s.x_mm = at[i][0];
+        s.y_mm = at[i][1];
+        ck_assert_int_eq(sw_fixture_add_support(f, &s, NULL), 0);
+    }
+    sw_clamp_in c;
+    sw_clamp_defaults(&c);
+    c.x_mm = 100;
+    c.y_mm = 60;
+    c.z_mm = 30;
+    c.force_N = 2000;
+    ck_assert_int_eq(sw_fixture_add_clamp(f, &c, NULL), 0);
+    for (int i = 0; i < 2; i++) {
+        sw_stop_in s;
+        sw_stop_defaults(&s);
+        s.x_mm = 50 + 100 * i;
+        s.y_mm = -5;
+        s.z_mm = 25;
+        s.push_deg = 90;
+        ck_assert_int_eq(sw_fixture_add_stop(f, &s, NULL), 0);
+        sw_load_in p;
+        sw_load_defaults(&p);
+        p.x_mm = 100;
+        p.y_mm = 60;
+        p.z_mm = 40;
+        p.force_x_N = i ? 0 : 140;
+        p.force_y_N = i ? -2500 : 0;
+        ck_assert_int_eq(sw_fixture_add_load(f, &p, NULL), 0);
+    }
+    sw_hold_in how;
+    sw_hold_defaults(&how);
+    sw_hold *h = sw_hold_new(f, &how, NULL, NULL, NULL);
+    const sw_hold_out all = sw_hold_total(h, NULL);
+    const sw_hold_point_out second = sw_hold_point(h, 1, NULL);
+    near(all.margin, 300.0 / 140, 0, 1e-4);
+    ck_assert(second.margin_stops_idle < all.margin);
+    near(all.margin_stops_idle, second.margin_stops_idle, 0, 1e-12);
+    sw_hold_free(h);
+    sw_fixture_free(f);
+}
+END_TEST
+
 /* Property: pulls that cancel, but for rounding, move nothing. Four straps
  * across one another, one of them a hair beside its place. */
 START_TEST(nearly_symmetric)
@@ -658,5 +709,5 @@ int main(void)
     return RUN_TESTS("hold", known, elsewhere, at_the_limit, two_pads,
                      only_stops, seated_stops, before_the_cut, few_contacts,
                      refused, contacts, ranges, points, comes_back, stopped,
-                     assumed, nearly_symmetric);
+                     assumed, idle_of_all, nearly_symmetric);
 }

@@ -22,8 +22,8 @@ static setup draw(randoms *chance)
     setup s;
     s.straps = straps[random_below(chance, 6)];
     s.r = random_between(chance, 60, 200);
-    s.offset = random_between(chance, 0, s.r);
-    s.height = random_between(chance, 0, 40);
+    s.offset = random_between(chance, 0, 1.4 * s.r);
+    s.height = random_between(chance, 0, 1.5 * s.r);
     sw_tight_defaults(&s.in);
     sw_strap_defaults(&s.strap);
     SET(s.strap.thread, "M12");
@@ -39,10 +39,7 @@ static setup draw(randoms *chance)
     s.in.cut_N = random_between(chance, 100, 800);
     s.in.lift_N = s.in.cut_N * random_between(chance, 0, 0.8);
     s.in.part_length_mm = 2 * s.r;
-    /* between opposite sides of the polygon of supports */
-    const double half = pi / s.straps;
-    s.in.part_width_mm =
-        s.straps % 2 ? s.r * (1 + cos(half)) : 2 * s.r * cos(half);
+    s.in.part_width_mm = s.r * random_between(chance, 1, 2);
     s.in.cut_height_mm = s.height;
     s.in.cut_offset_mm = s.offset;
     s.in.strap_radius_mm = s.r;
@@ -64,6 +61,7 @@ static sw_fixture *build(const setup *s, const sw_strap_out *one)
         under.x_mm = clamp.x_mm = s->r * cos(turn);
         under.y_mm = clamp.y_mm = s->r * sin(turn);
         under.friction = s->in.friction;
+        clamp.z_mm = s->height; /* the toe stands at the height of the cut */
         clamp.force_N = one->toe_force_low_N;
         clamp.toward_deg = turn * 180 / pi;
         clamp.pull_low_N = one->side_pull_low_N;
@@ -101,7 +99,7 @@ START_TEST(enough_is_enough)
     sw_spread_in spread;
     sw_spread_defaults(&spread);
     int asked = 0;
-    for (int i = 0; i < 150; i++) {
+    for (int i = 0; i < 300; i++) {
         const setup s = draw(&chance);
         sw_error err;
         const sw_tight_out t = sw_tight(&s.in, &s.strap, &spread, &err);
