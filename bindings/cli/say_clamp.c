@@ -16,10 +16,6 @@ static void say_stays(page *p, int verdict, int first, double margin,
     page_add(p, verdict == SW_STAYS_YES      ? "Holds"
                 : verdict == SW_STAYS_BARELY ? "Too little margin"
                                              : "Does not hold");
-    if (!is_known(margin)) {
-        page_add(p, ". ");
-        return;
-    }
     page_add(p, ": margin ");
     page_number(p, margin, 3);
     page_add(p, " on the cut, ");
@@ -33,7 +29,7 @@ static void say_stays(page *p, int verdict, int first, double margin,
         "First it tips over an edge. ",
         "First it lifts off. ",
         "First the bond tears. ",
-        NULL, /* speed: a chuck says more of it */
+        NULL, /* speed: lead_chuck() */
     };
     if (first && what[first])
         page_add(p, what[first]);
@@ -212,19 +208,26 @@ static void lead_disc(page *p, int us, const sw_disc_in *q,
 static void lead_chuck(page *p, int us, const sw_chuck_in *q,
                        const sw_chuck_out *o)
 {
-    say_stays(p, o->verdict, o->first, o->margin, q->required_margin);
-    if (o->first == SW_LOSES_SPEED) {
-        page_add(p, o->grip_N > 0 ? "The speed takes "
-                                  : "The jaws let go: the speed takes all of "
-                                    "the grip. ");
-        if (o->grip_N > 0) {
-            say_percent(p, o->loss_share);
-            page_add(p, " of the grip, and no more than 67 % may go (EN 1550): "
-                        "slow down. ");
-        }
+    const int weak = is_known(o->standing_needed_N) &&
+                     q->chuck_force_N < o->standing_needed_N * (1 - 1e-12);
+    if (o->first == SW_LOSES_SPEED && !(o->grip_N > 0)) {
+        page_add(p, "Does not hold: the jaws let go, the speed takes all of "
+                    "their grip. ");
+    } else if (o->first == SW_LOSES_SPEED) {
+        page_add(p, "Does not hold: too fast. The speed takes ");
+        say_percent(p, o->loss_share);
+        page_add(p, " of the grip, and no more than 67 % may go (EN 1550). ");
+    } else if (weak && o->margin >= q->required_margin) {
+        page_add(p, "Too little force standing, though the margin at speed "
+                    "is ");
+        page_number(p, o->margin, 3);
+        page_add(p, " and ");
+        page_number(p, q->required_margin, 3);
+        page_add(p, " is wanted. ");
+    } else {
+        say_stays(p, o->verdict, o->first, o->margin, q->required_margin);
     }
-    if (is_known(o->standing_needed_N) &&
-        q->chuck_force_N < o->standing_needed_N * (1 - 1e-12)) {
+    if (weak) {
         page_add(p, "Standing it wants ");
         say_force(p, us, o->standing_needed_N);
         page_add(p, " with the clamp factor of ");
