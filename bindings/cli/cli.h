@@ -315,6 +315,7 @@ void say_calibrate(page *p, request *r, const sw_calibrate_out *o);
 void say_clamp_lead(page *p, request *r, const answer *a);
 /* `as` "bar": bar and psi; "inHg": kPa and inHg; "psi": MPa and psi */
 void say_shop_pressure(page *p, int us, double MPa, const char *as);
+double rounded_down(double value, int digits);
 
 /* ---- calibration.c: a file of pairs, and its K as a nut factor ---- */
 

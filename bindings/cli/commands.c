@@ -174,8 +174,8 @@ static const command list[] = {
      .text = "The chuck force is that of all jaws together, standing.\n",
      .example =
          "strapwise chuck --chuck-force 40kN --jaw-mass 2kg --jaw-radius 80mm "
-         "--speed 2000rpm --mu-jaw 0.2 --grip-diameter 120mm --cut-diameter "
-         "100mm --tangential-cut 2kN --feed-cut 800N",
+         "--speed 1200rpm --mu-jaw 0.2 --grip-diameter 120mm --cut-diameter "
+         "100mm --tangential-cut 1.2kN --feed-cut 500N",
      .topic = "chuck",
      .more = "",
      .hidden = "",
@@ -212,7 +212,7 @@ static const command list[] = {
      .usage = "--pressure PRESSURE (--bore LENGTH | --piston-area AREA) "
               "[--limit FORCE] [options]",
      .text = "",
-     .example = "strapwise clamp cylinder --pressure 25bar --piston-area 32cm2 "
+     .example = "strapwise clamp cylinder --pressure 20bar --piston-area 32cm2 "
                 "--efficiency 1 --limit 7kN",
      .topic = "cylinder",
      .more = "",
@@ -226,7 +226,7 @@ static const command list[] = {
               "PRESSURE] [options]",
      .text = "The maker's chart governs.\n",
      .example =
-         "strapwise clamp swing --arm 65mm --pressure 70bar --bore 32mm --rod "
+         "strapwise clamp swing --arm 65mm --pressure 50bar --bore 32mm --rod "
          "16mm --rated-force 3kN --rated-arm 50mm --rated-pressure 70bar",
      .topic = "swing",
      .more = "",

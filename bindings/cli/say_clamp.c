@@ -29,18 +29,30 @@ static void say_stays(page *p, int verdict, int first, double margin,
         "First it tips over an edge. ",
         "First it lifts off. ",
         "First the bond tears. ",
-        "The speed has taken the whole grip. ",
+        NULL, /* speed: lead_chuck() */
     };
-    if (first)
+    if (first && what[first])
         page_add(p, what[first]);
 }
 
-static void lead_screw(page *p, int us, const sw_screw_out *o)
+static void lead_screw(page *p, int us, const sw_screw_in *q,
+                       const sw_screw_out *o)
 {
     say_force(p, us, o->force_N);
     page_add(p, " along the screw at ");
     say_torque(p, us, o->torque_Nm);
-    page_add(p, ". Friction scatters: hold with the low end, look for bow and "
+    page_add(p, ". ");
+    if (is_known(o->yield_use)) {
+        page_add(p, o->yield_use > 1 ? "The screw yields: its stress is "
+                                     : "The stress in the screw is ");
+        say_percent(p, o->yield_use);
+        page_add(p, " of the yield of ");
+        say_grade(p, q->grade);
+        page_add(p, o->yield_use > 1 ? ". Less torque, a thicker screw or a "
+                                       "better grade. "
+                                     : ". ");
+    }
+    page_add(p, "Friction scatters: hold with the low end, look for bow and "
                 "marks with the high end.");
 }
 
@@ -52,9 +64,11 @@ static void lead_cylinder(page *p, int us, const sw_cylinder_in *q,
     page_add(p, " at ");
     say_shop_pressure(p, us, q->pressure_MPa, "bar");
     if (o->warnings & SW_WARN_DEVICE_LIMIT) {
-        page_add(p, ": the maker's limit caps it; the pressure alone would "
-                    "give ");
+        page_add(p, ", the most that its maker allows. The device is "
+                    "overloaded: ");
         say_force(p, us, o->uncapped_N);
+        page_add(p, " acts. Lower the pressure to ");
+        say_shop_pressure(p, us, o->pressure_at_limit_MPa, "most bar");
     } else if (!is_known(o->limit_use)) {
         page_add(p, ". The maker's limit is not given: look it up (--limit)");
     }
@@ -68,9 +82,29 @@ static void lead_swing(page *p, int us, const sw_swing_in *q,
     say_force(p, us, o->force_N);
     page_add(p, " at the end of an arm of ");
     say_length(p, us, q->arm_mm);
-    if (o->warnings & SW_WARN_DEVICE_LIMIT)
-        page_add(p, ": more than the arm's rated moment is asked of it, lower "
-                    "the pressure");
+    const int lower = is_known(q->pressure_MPa) &&
+                      is_known(o->allowed_pressure_MPa) &&
+                      q->pressure_MPa > o->allowed_pressure_MPa;
+    if (o->warnings & SW_WARN_DEVICE_LIMIT) {
+        page_add(p, lower ? ", once the pressure is lowered to " : "");
+        if (lower)
+            say_shop_pressure(p, us, o->allowed_pressure_MPa, "most bar");
+        page_add(p, ". The device is overloaded now");
+        if (lower) {
+            page_add(p, " at ");
+            say_shop_pressure(p, us, q->pressure_MPa, "bar");
+        }
+        if (is_known(q->rated_pressure_MPa) && is_known(q->pressure_MPa) &&
+            q->pressure_MPa > q->rated_pressure_MPa) {
+            page_add(p, ": that is more than its rated ");
+            say_shop_pressure(p, us, q->rated_pressure_MPa, "bar");
+        } else if (is_known(o->moment_use) && o->moment_use > 1) {
+            page_add(p, ": more than the rated moment acts on the arm");
+        } else {
+            page_add(p, ": a longer arm than the rated one stands less "
+                        "pressure");
+        }
+    }
     page_add(p, ". The maker's chart governs.");
 }
 
@@ -78,6 +112,14 @@ static void lead_vacuum(page *p, int us, const sw_vacuum_in *q,
                         const sw_vacuum_out *o)
 {
     say_stays(p, o->verdict, o->first, o->margin, q->required_margin);
+    const int flat = q->side_cut_N > 0 && !(q->cut_height_mm > 0),
+              down = q->side_cut_N > 0 && !(q->lift_N + q->rim_lift_N > 0);
+    if (flat || down)
+        page_add(p, flat && down ? "Sliding only: neither the height of the "
+                                   "cut nor its lift is given. "
+                    : flat ? "Tipping is not tested: the height of the cut is "
+                             "not given. "
+                           : "The lift of the cut is not given. ");
     page_add(p, "The plate holds ");
     say_force(p, us, o->held_N);
     page_add(p, " at ");
@@ -98,6 +140,13 @@ static void lead_bar(page *p, int us, const sw_bar_out *o)
     say_force(p, us, o->pad1_N);
     page_add(p, ", the second ");
     say_force(p, us, o->pad2_N);
+    if (o->rest == SW_REST_ROCKS) {
+        page_add(p, ": the bar tips about the ");
+        page_add(p, o->pad1_N > o->pad2_N ? "first" : "second");
+        page_add(p, ", and the other pad carries nothing. Put the pads so that "
+                    "the studs' resultant lies between them.");
+        return;
+    }
     page_add(p, ". The bar ");
     page_add(p, is_known(o->yield_margin) && o->yield_margin < 1
                     ? "bends past its yield: take a thicker one."
@@ -119,7 +168,9 @@ static void lead_pad(page *p, int us, const sw_pad_out *o)
     }
     page_add(p, ". ");
     if (is_known(o->pad_ratio) && o->pad_ratio > 1)
-        page_add(p, "The pad itself gives first. ");
+        page_add(p, is_known(o->part_ratio) && o->part_ratio > o->pad_ratio
+                        ? "The pad gives too, after the part. "
+                        : "The pad itself gives first. ");
     if (o->warnings & SW_WARN_PAD_CREEPS)
         page_add(p, "It is plastic and creeps: how much force is left, "
                     "measure.");
@@ -136,6 +187,17 @@ static void lead_disc(page *p, int us, const sw_disc_in *q,
                       "drives too."
                     : ", one face: a cap on a live centre turns with the disc "
                       "and drives nothing.");
+    if (is_known(o->gap_margin) && o->gap_margin < 1)
+        page_add(p, " That is the torque of a face that bears all over: under "
+                    "this cut it gapes, and nobody knows what is left.");
+    else if (o->first == SW_LOSES_GAP)
+        page_add(p, " That is the torque of a face that bears all over: past "
+                    "the first gap nobody knows what is left.");
+    if ((q->tangential_cut_N > 0 || q->radial_cut_N > 0) &&
+        !(q->cut_height_mm > 0))
+        page_add(p, " The height of the cut over the driver is not given: "
+                    "tipping by a cut round or toward the axis is not "
+                    "tested.");
     if (is_known(o->rim_N)) {
         page_add(p, " A cut at the rim also pushes it sideways: it turns at ");
         say_force(p, us, o->rim_N);
@@ -146,16 +208,47 @@ static void lead_disc(page *p, int us, const sw_disc_in *q,
 static void lead_chuck(page *p, int us, const sw_chuck_in *q,
                        const sw_chuck_out *o)
 {
-    say_stays(p, o->verdict, o->first, o->margin, q->required_margin);
+    const int weak = is_known(o->standing_needed_N) &&
+                     q->chuck_force_N < o->standing_needed_N * (1 - 1e-12);
+    if (o->first == SW_LOSES_SPEED && !(o->grip_N > 0)) {
+        page_add(p, "Does not hold: the jaws let go, the speed takes all of "
+                    "their grip. ");
+    } else if (o->first == SW_LOSES_SPEED) {
+        page_add(p, "Does not hold: too fast. The speed takes ");
+        say_percent(p, o->loss_share);
+        page_add(p, " of the grip, and no more than 67 % may go (EN 1550). ");
+    } else if (weak && o->margin >= q->required_margin) {
+        page_add(p, "Too little force standing, though the margin at speed "
+                    "is ");
+        page_number(p, o->margin, 3);
+        page_add(p, " and ");
+        page_number(p, q->required_margin, 3);
+        page_add(p, " is wanted. ");
+    } else {
+        say_stays(p, o->verdict, o->first, o->margin, q->required_margin);
+    }
+    if (weak) {
+        page_add(p, "Standing it wants ");
+        say_force(p, us, o->standing_needed_N);
+        page_add(p, " with the clamp factor of ");
+        page_number(p, q->clamp_factor, 3);
+        page_add(p, " (VDI 3106) and has ");
+        say_force(p, us, q->chuck_force_N);
+        page_add(p, ": slow down, cut less or clamp harder. ");
+    }
     page_add(p, "The jaws grip with ");
     say_force(p, us, o->grip_N);
     page_add(p, " at ");
     page_number(p, q->speed_rpm, 5);
     page_add(p, KEEP "rpm, all jaws together (each jaw is one face). ");
-    if (is_known(o->speed_67_rpm)) {
+    if (!is_known(o->speed_limit_rpm))
+        return;
+    if (o->speed_limit_rpm > 0) {
         page_add(p, "Never above ");
-        page_number(p, o->speed_67_rpm, 4);
+        page_number(p, rounded_down(o->speed_limit_rpm, 4), 4);
         page_add(p, KEEP "rpm, nor above what chuck and maker allow.");
+    } else {
+        page_add(p, "No speed is low enough for this cut.");
     }
 }
 
@@ -186,6 +279,13 @@ static void lead_couple(page *p, const sw_couple_in *q, const sw_couple_out *o)
 
 static void lead_tripod(page *p, int us, const sw_tripod_out *o)
 {
+    if (o->rest == SW_REST_ROCKS) {
+        page_add(p, "The part rocks: the force lies ");
+        say_length(p, us, -o->inside_mm);
+        page_add(p, " outside the triangle of the supports, and a support "
+                    "would have to pull. Move the force or a support.");
+        return;
+    }
     page_add(p, "The part stands: the force lies ");
     say_length(p, us, o->inside_mm);
     page_add(p, " inside the triangle, and its lightest support carries ");
@@ -199,7 +299,8 @@ void say_clamp_lead(page *p, request *r, const answer *a)
     const int us = r->us;
     question q = r->question; /* with its defaults */
     if (strcmp(name, "screw") == 0) {
-        lead_screw(p, us, &a->out.screw);
+        if (!sw_screw_resolve(&q.in.screw, NULL))
+            lead_screw(p, us, &q.in.screw, &a->out.screw);
     } else if (strcmp(name, "cylinder") == 0) {
         lead_cylinder(p, us, &q.in.cylinder, &a->out.cylinder);
     } else if (strcmp(name, "swing") == 0) {

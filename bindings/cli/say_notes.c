@@ -5,6 +5,7 @@
  */
 #include "cli.h"
 
+#include <math.h>
 #include <string.h>
 
 void say_warnings(page *p, uint64_t bits)
@@ -42,12 +43,19 @@ static void in_system(page *p, int us, double value, const char *unit,
         {"N", "N", "lbf", SW_KIND_FORCE},
         {"N.m", "N\xc2\xb7m", "in-lbf", SW_KIND_TORQUE},
         {"MPa", "MPa", "ksi", SW_KIND_PRESSURE},
+        {"mm2", "mm\xc2\xb2", "in\xc2\xb2", SW_KIND_AREA},
     };
     const char *shown = unit;
+    if (strcmp(unit, "MPa") == 0 && fabs(value) > 0 && fabs(value) < 1) {
+        shown = us ? "psi" : "kPa"; /* air, not steel */
+        value = in_unit(value, shown, SW_KIND_PRESSURE);
+        unit = "";
+    }
     for (size_t i = 0; i < sizeof row / sizeof row[0]; i++)
         if (strcmp(row[i].si, unit) == 0) {
             shown = us ? row[i].us : row[i].shown;
-            value = us ? in_unit(value, row[i].us, row[i].kind) : value;
+            value = us ? in_unit(value, i == 3 ? "in2" : row[i].us, row[i].kind)
+                       : value;
         }
     page_number(p, value, 4);
     if (with_unit && shown[0]) {

@@ -24,7 +24,7 @@
 
 static const char *const screw_open[] = {
     "bending of frame, arm and handle; buckling of a long screw",
-    "stripping and breaking of the thread: strapwise strip",
+    "stripping of the thread: strapwise strip; a neck or hole in the screw",
     "tilting of the pad, and a part that turns with the screw",
     "whether the part stays put under the cut and comes off flat",
 };
@@ -47,6 +47,7 @@ static const char *const swing_open[] = {
 ROOM(swing)
 
 static const char *const vacuum_open[] = {
+    "tipping without the height of the cut, lifting without its lift",
     "leaks and reserve: without vacuum everything goes at once",
     "whether the machine stops when the vacuum goes: let it",
     "a part that bends, or is sucked into the grooves",
@@ -85,6 +86,7 @@ static const char *const pad_open[] = {
 ROOM(pad)
 
 static const char *const disc_open[] = {
+    "tipping by a cut round or toward the axis without its height",
     "rating of the live centre: its axial load is the ceiling",
     "a thrust that slackens: lock quill and tailstock, look again when warm",
     "bending of a thin disc beyond the driver, and chatter",

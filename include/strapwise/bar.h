@@ -40,8 +40,11 @@ typedef struct {
 typedef struct {
     int status;          /**< 0 or sw_status */
     uint64_t warnings;   /**< SW_WARN_ bits */
-    double pad1_N;       /**< force on the first pad */
-    double pad2_N;       /**< force on the second pad */
+    int rest;            /**< stays, or rocks: a pad carries nothing; moment,
+                              stress and deflections do not apply then */
+    double pad1_N;       /**< force on the first pad; below zero: it would have
+                              to pull */
+    double pad2_N;       /**< force on the second pad; below zero likewise */
     double moment_Nm;    /**< largest bending moment */
     double stress_MPa;   /**< largest bending stress, holes deducted */
     double yield_margin; /**< yield over it */

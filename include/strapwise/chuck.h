@@ -43,9 +43,10 @@ typedef struct {
 typedef struct {
     int status;        /**< 0 or sw_status */
     uint64_t warnings; /**< SW_WARN_ bits */
-    int verdict;   /**< whether it holds with the wanted margin; open: no cut
-                      given */
-    int first;     /**< what would be lost first; open: no cut given */
+    int verdict;   /**< whether it holds with the wanted margin at speed, the
+                      clamp factor standing, and no more than 67 % lost; open:
+                      no cut given and not too fast */
+    int first;     /**< what would be lost first; open: as the verdict */
     double grip_N; /**< of all jaws, at speed */
     double loss_N; /**< centrifugal force of all jaws */
     double loss_share;        /**< of it over the standing force */
@@ -54,7 +55,11 @@ typedef struct {
     double speed_67_rpm;      /**< speed at which 67 % is lost, the most of EN
                               1550 */
     double speed_zero_rpm;    /**< speed at which all is lost */
-    double speed_margin_rpm;  /**< highest speed that keeps the wanted margin */
+    double speed_margin_rpm;  /**< highest speed that keeps the wanted margin
+                                 alone */
+    double speed_limit_rpm;   /**< highest speed at which the verdict can be
+                                 that it holds: wanted margin, clamp factor and
+                                 67 %; 0: at none */
     double grip_needed_N;     /**< at speed, for the wanted margin */
     double standing_needed_N; /**< standing, with the clamp factor */
     double margin; /**< load factor at which it stops holding; open: no cut

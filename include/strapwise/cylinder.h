@@ -37,13 +37,13 @@ typedef struct {
 
 /** Answer of sw_cylinder(). A double that does not apply is SW_UNSET. */
 typedef struct {
-    int status;           /**< 0 or sw_status */
-    uint64_t warnings;    /**< SW_WARN_ bits */
-    double force_N;       /**< force it may be counted on for, the maker's limit
+    int status;         /**< 0 or sw_status */
+    uint64_t warnings;  /**< SW_WARN_ bits */
+    double force_N;     /**< force it may be counted on for, the maker's limit
                          kept */
-    double force_low_N;   /**< the same at the lowest pressure */
-    double uncapped_N;    /**< what the pressure alone would give */
-    double theoretical_N; /**< pressure times area */
+    double force_low_N; /**< the same at the lowest pressure */
+    double uncapped_N;  /**< what acts at this pressure: a limit caps nothing */
+    double theoretical_N;         /**< pressure times area */
     double piston_area_mm2;       /**< that entered */
     double pressure_at_limit_MPa; /**< pressure at which the maker's limit is
                                        reached */
@@ -62,7 +62,8 @@ SW_API void sw_cylinder_defaults(sw_cylinder_in *in);
 SW_API SW_NODISCARD int sw_cylinder_resolve(sw_cylinder_in *in, sw_error *err);
 
 /**
- * Force of a hydraulic or pneumatic cylinder, capped by its maker's limit.
+ * Force of a hydraulic or pneumatic cylinder that may be counted on, never
+ * more than its maker's limit; a warning where more than that acts.
  *
  * Example:
  * @code

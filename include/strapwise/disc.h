@@ -52,7 +52,8 @@ typedef struct {
                       given */
     int first;        /**< what would be lost first; open: no cut given */
     double normal_N;  /**< on the driver's face, the axial cut included */
-    double torque_Nm; /**< that the face carries, by the pressure chosen */
+    double torque_Nm; /**< that the face carries while it bears all over, by
+                           the pressure chosen */
     double torque_wear_Nm; /**< for a run-in face */
     double torque_even_Nm; /**< for even pressure */
     double cut_torque_Nm;  /**< of the cut */
@@ -74,8 +75,8 @@ typedef struct {
     double turn_margin; /**< load factor of turning on the driver */
     double gap_margin;  /**< load factor of the first gap */
     double tip_margin;  /**< load factor of tipping off */
-    double margin;      /**< load factor at which it stops holding; open: no cut
-                        given */
+    double margin; /**< load factor at which it turns, gapes or tips; open: no
+                        cut given */
 } sw_disc_out;
 
 /** Sets every field to "left to the library". */

@@ -23,15 +23,6 @@ typedef enum {
     SW_DEPTH_MARGIN    /**< margins alone: no ceiling, friction or limits */
 } sw_depth;
 
-/** How the part rests before the cut. */
-typedef enum {
-    SW_REST_STAYS = 1, /**< it stays */
-    SW_REST_ROCKS,     /**< it rocks under its own clamps */
-    SW_REST_MOVES,     /**< the side pull of the straps moves it */
-    SW_REST_LIGHT,     /**< a support carries less than it must */
-    SW_REST_LOOSE      /**< nothing presses it on its supports */
-} sw_rest;
-
 /** How the part goes. */
 typedef enum {
     SW_GOES_REST = 1, /**< before the cut: see the state at rest */

@@ -42,6 +42,7 @@ typedef struct {
     double hand_force_N; /**< force at the end of the handle, 0.001 .. 1e8 */
     double handle_length_mm; /**< screw axis to hand, 0.001 .. 100000 */
     double scatter_pct; /**< force scatters by this much either way, 0 .. 90 */
+    char grade[16];     /**< grade of the screw; "" = assumed 8.8 or grade-5 */
     uint64_t assumed;   /**< set by the library: bit n = field n is a default
                            of the library and may change with the others */
     uint64_t seal;      /**< set by resolving, else 0: tells that a resolved
@@ -67,6 +68,11 @@ typedef struct {
     double lead_mm;             /**< advance in one turn */
     double mean_diameter_mm;    /**< that entered */
     double flank_angle_deg;     /**< that entered */
+    double tension_MPa;         /**< force over the area of the thread */
+    double stress_MPa;          /**< with the twist (von Mises) */
+    double proof_use;           /**< tension over proof stress of the grade */
+    double yield_use; /**< stress over yield of the grade; above 1 the screw
+                             yields */
 } sw_screw_out;
 
 /** Sets every field to "left to the library". */

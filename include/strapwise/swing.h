@@ -48,13 +48,16 @@ typedef struct {
 typedef struct {
     int status;         /**< 0 or sw_status */
     uint64_t warnings;  /**< SW_WARN_ bits */
-    double force_N;     /**< force at the contact, what the arm allows kept */
-    double available_N; /**< what the input would give */
+    double force_N;     /**< force at the contact that can be had: what the arm
+                           and its highest pressure allow kept */
+    double available_N; /**< what acts with this input; by the rating where
+                           there is no bore */
     double allowed_N;   /**< what the rated moment allows at this arm */
     double moment_Nm;   /**< moment of the force on the arm */
     double rated_moment_Nm; /**< moment the rating stands for */
     double arm_loss; /**< part of the pull lost in the guide to the arm */
-    double allowed_pressure_MPa; /**< highest pressure for this arm */
+    double allowed_pressure_MPa; /**< highest pressure for this arm, the rated
+                                    one or lower */
     double moment_use;  /**< moment of what the input would give over the
                             rated moment */
     double force_ratio; /**< force at the contact over the input force */

@@ -35,13 +35,18 @@ typedef struct {
 
 /** Answer of sw_tripod(). A double that does not apply is SW_UNSET. */
 typedef struct {
-    int status;        /**< 0 or sw_status */
-    uint64_t warnings; /**< SW_WARN_ bits */
-    double support1_N; /**< on the first support */
-    double support2_N; /**< on the second support */
-    double support3_N; /**< on the third support */
-    double inside_mm; /**< from the force to the nearest edge of the triangle */
-    double least_share; /**< least support over the force */
+    int status;         /**< 0 or sw_status */
+    uint64_t warnings;  /**< SW_WARN_ bits */
+    int rest;           /**< stays, or rocks: the force lies outside the
+                            triangle */
+    double support1_N;  /**< on the first support; below zero: it would have to
+                            pull */
+    double support2_N;  /**< on the second support; likewise */
+    double support3_N;  /**< on the third support; likewise */
+    double inside_mm;   /**< from the force to the nearest edge of the triangle;
+                            below zero: outside, square to the line of the
+                            edge that it is furthest beyond */
+    double least_share; /**< least support over the force; below zero: rocks */
 } sw_tripod_out;
 
 /** Sets every field to "left to the library". */

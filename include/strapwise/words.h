@@ -239,6 +239,15 @@ typedef enum {
     SW_LIMIT_UNKNOWN  /**< none known */
 } sw_limit_kind;
 
+/** How the part rests before the cut. */
+typedef enum {
+    SW_REST_STAYS = 1, /**< it stays */
+    SW_REST_ROCKS,     /**< it rocks under its own clamps */
+    SW_REST_MOVES,     /**< the side pull of the straps moves it */
+    SW_REST_LIGHT,     /**< a support carries less than it must */
+    SW_REST_LOOSE      /**< nothing presses it on its supports */
+} sw_rest;
+
 /** Lists of words. */
 typedef enum {
     SW_WORDS_FORM = 1, /**< sw_form */

@@ -5,7 +5,8 @@
  *
  * How many digits: a torque wrench, a rule and a friction that nobody knows
  * carry three to four. A length keeps hundredths of a millimetre below 10 mm,
- * where heel heights are set, and tenths above.
+ * where heel heights are set, and tenths above. A pressure below one MPa or ksi
+ * is in kPa or psi.
  */
 #include "base/internal.h"
 
@@ -115,8 +116,12 @@ static void length(sw__line *l, int us, double mm)
 
 static void stress(sw__line *l, int us, double MPa)
 {
-    digits(l, us ? in_unit(MPa, "ksi", SW_KIND_PRESSURE) : MPa, 3);
-    sw__line_add(l, us ? " ksi" : " MPa");
+    const double size = fabs(us ? in_unit(MPa, "ksi", SW_KIND_PRESSURE) : MPa);
+    const int small = size > 0 && size < 1; /* air, not steel */
+    const char *unit = us ? (small ? "psi" : "ksi") : (small ? "kPa" : "MPa");
+    digits(l, in_unit(MPa, unit, SW_KIND_PRESSURE), 3);
+    sw__line_add(l, " ");
+    sw__line_add(l, unit);
 }
 
 /* Two ends with the same step: "7.71 .. 8.06 kN", as fine as the nominal

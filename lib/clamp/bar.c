@@ -14,7 +14,9 @@
  *   bending  E I y = sum of F_i <x - x_i>^3/6 + c1 x + c0, y = 0 at both
  *            pads (Macaulay)                                              (4)
  *
- * Textbook beam. A pad that would have to pull is refused: the bar tips.
+ * Textbook beam. A pad that would have to pull has a force of zero or below,
+ * and the answer says that the bar rocks: moment, stress and deflections do not
+ * apply then.
  *
  * Not in it: how far the part gives under the pads, the side pull of a bar
  * that is not level (strap.c), shear (a bar shorter than five thicknesses
@@ -44,6 +46,7 @@ const sw_field sw__bar_in_fields[] = {
 
 #define SW__S sw_bar_out
 const sw_field sw__bar_out_fields[] = {
+    SW__OUT_WORD(rest, SW_WORDS_REST),
     SW__OUT(pad1_N, "N"),
     SW__OUT(pad2_N, "N"),
     SW__OUT(moment_Nm, "N.m"),
@@ -158,14 +161,11 @@ static int bar_solve(const sw_bar_in *in, sw_bar_out *out, sw_error *err)
     const double w = in->bar_width_mm, t = in->bar_thickness_mm;
     out->pad2_N = (in->stud2_N * (s - p1) - in->stud1_N * p1) / (p2 - p1);
     out->pad1_N = in->stud1_N + in->stud2_N - out->pad2_N;
-    if (!(out->pad1_N > 0))
-        return sw__fail_conflict(err, "pad1_mm",
-                                 "the first pad carries nothing: the bar tips "
-                                 "about the second");
-    if (!(out->pad2_N > 0))
-        return sw__fail_conflict(err, "pad2_mm",
-                                 "the second pad carries nothing: the bar tips "
-                                 "about the first");
+    (void)err;
+    const int tips = !(out->pad1_N > 0 && out->pad2_N > 0);
+    out->rest = tips ? SW_REST_ROCKS : SW_REST_STAYS;
+    if (tips)
+        return SW_OK;
     beam b = {{0, s, p1, p2},
               {in->stud1_N, in->stud2_N, -out->pad1_N, -out->pad2_N},
               0,

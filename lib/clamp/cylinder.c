@@ -12,8 +12,8 @@
  *   low      (2) at the lowest pressure: what the part is held with when the
  *            supply sags to its interlock                                 (4)
  *
- * Textbook statics; (3) reports the cap and not the product, as a clamp above
- * its limit breaks. The efficiency is common practice, no source.
+ * Textbook statics; (3) counts no more than the limit, though a limit caps
+ * nothing: all of (2) acts, and the device is overloaded (its warning). The efficiency is common practice, no source.
  *
  * Not in it: pressure losses in pipes and valves, speed, side load of the rod
  * (swing.c), leaks, and what happens when the pressure fails.
@@ -99,7 +99,7 @@ static int cylinder_solve(const sw_cylinder_in *in, sw_cylinder_out *out,
     out->limit_use = out->uncapped_N / limit;
     out->force_N = fmin(out->force_N, limit);
     out->force_low_N = fmin(out->force_low_N, limit);
-    if (out->uncapped_N > limit)
+    if (out->uncapped_N > limit * (1 + 1e-12))
         out->warnings |= SW_WARN_DEVICE_LIMIT;
     return SW_OK;
 }

@@ -17,17 +17,26 @@
  *   radius   of a pad that presses evenly D/3; of a head (D + Dh)/4      (6)
  *   mean     dm = d - p/2 for trapezoidal, Acme and square threads       (7)
  *   scatter  F (1 - s) to F (1 + s)                                      (8)
+ *   strength sigma = F/A, tau = q Tw/(pi d0^3), sqrt(sigma^2 + 3 tau^2)
+ *            against the yield, sigma against the proof stress of the grade;
+ *            V thread: A its stress area, d0 = sqrt(4 A/pi), q = 12 (VDI
+ *            2230-1 since 2003, as torque.c); others: d0 = d - p, A of it,
+ *            q = 16                          MED 9th ed. eq. 8-7, 8-8   (9)
+ *            Tw: through, what the thread takes; pressing, all of T: the
+ *            length between handle and nut, a textbook's safe sum
  *
  * MED is Mechanical Engineering Design (Shigley); (1) is the exact form of
  * torque.c for any flank angle. alpha: 30 degrees V, 15 trapezoidal (ISO 2904),
  * 14.5 Acme (ASME B1.5), 0 square.
  *
  * Not in it: bending of frame and handle, buckling of the screw, wear of the
- * nut, tilting of the pad, stripping (strip.c), strength of the stud
- * (torque.c).
+ * nut, tilting of the pad, stripping (strip.c), a neck or hole thinner than the
+ * thread.
  */
 #include "base/room.h"
+#include "fastener/torque.h"
 
+#include <strapwise/grade.h>
 #include <strapwise/screw.h>
 #include <strapwise/thread.h>
 
@@ -61,6 +70,8 @@ const sw_field sw__screw_in_fields[] = {
     SW__IN(scatter_pct, "%", 0, 90, 25, 43,
            "by feel, 35 %: handbook; torque wrench dry, 35 %: NASA NSTS 08307 "
            "class"),
+    SW__IN_TEXT(grade, "at least this grade is usual for clamping screws; "
+                       "common practice, no source"),
     SW__END,
 };
 #undef SW__S
@@ -81,6 +92,10 @@ const sw_field sw__screw_out_fields[] = {
     SW__OUT(lead_mm, "mm"),
     SW__OUT(mean_diameter_mm, "mm"),
     SW__OUT(flank_angle_deg, "deg"),
+    SW__OUT(tension_MPa, "MPa"),
+    SW__OUT(stress_MPa, "MPa"),
+    SW__OUT(proof_use, ""),
+    SW__OUT(yield_use, ""),
     SW__END,
 };
 #undef SW__S
@@ -99,6 +114,7 @@ static int fill_thread(sw_screw_in *in, const sw__filler *fill, sw_error *err)
                                      "the thread is a V; leave the thread out "
                                      "and give diameter and pitch");
         sw__fill_word(fill, "profile", SW_PROFILE_V);
+        sw__fill_text(fill, "grade", sw__usual_grade(&t));
         sw__fill_number(fill, "screw_diameter_mm", t.nominal_mm);
         sw__fill_number(fill, "pitch_mm", t.pitch_mm);
         sw__fill_number(fill, "mean_diameter_mm", t.pitch_diameter_mm);
@@ -118,6 +134,7 @@ static int fill_thread(sw_screw_in *in, const sw__filler *fill, sw_error *err)
     sw__fill_number(fill, "mean_diameter_mm",
                     in->screw_diameter_mm - cut * in->pitch_mm);
     sw__fill_number(fill, "flank_angle_deg", flank_deg[in->profile]);
+    sw__fill_text(fill, "grade", "8.8");
     if (!(in->mean_diameter_mm > 0 &&
           in->mean_diameter_mm <= in->screw_diameter_mm &&
           in->pitch_mm < in->screw_diameter_mm))
@@ -174,6 +191,53 @@ static int screw_fill(sw_screw_in *in, const sw__filler *fill,
     return status;
 }
 
+/* Area of the thread and the diameter that is twisted, equation (9). */
+static double area_of(const sw_screw_in *in, double *twisted)
+{
+    double A;
+    if (in->profile == SW_PROFILE_V) {
+        const double core = in->screw_diameter_mm - 1.2269 * in->pitch_mm;
+        const double mean = (in->mean_diameter_mm + core) / 2; /* ISO 898-1 */
+        const sw_thread_out t = sw_thread(in->thread, NULL);
+        A = in->thread[0] && !t.status ? t.stress_area_mm2
+                                       : SW__PI / 4 * mean * mean;
+        *twisted = sqrt(4 * A / SW__PI);
+    } else {
+        *twisted = in->screw_diameter_mm - in->pitch_mm;
+        A = SW__PI / 4 * *twisted * *twisted;
+    }
+    return A;
+}
+
+static int set_strength(const sw_screw_in *in, sw_screw_out *out, sw_error *err)
+{
+    double d0;
+    const double A = area_of(in, &d0);
+    const double twist =
+        in->screw == SW_SCREW_THROUGH ? out->thread_torque_Nm : out->torque_Nm;
+    const double q = in->profile == SW_PROFILE_V ? 12 : 16;
+    out->tension_MPa = out->force_N / A;
+    out->stress_MPa = hypot(out->tension_MPa, sqrt(3.0) * q * 1000 * twist /
+                                                  (SW__PI * d0 * d0 * d0));
+    const sw_grade_out g = sw_grade(in->grade, in->screw_diameter_mm, err);
+    if (g.status) { /* only a grade that was asked for is refused */
+        if (!(in->assumed & sw__bit(SW_STRUCT_SCREW_IN, "grade")))
+            return g.status;
+        sw__clear(err);
+        out->warnings |= SW_WARN_STUD_STRENGTH_UNKNOWN;
+        return SW_OK;
+    }
+    out->yield_use = out->stress_MPa / g.yield_MPa;
+    if (out->yield_use > 1)
+        out->warnings |= SW_WARN_OVER_YIELD;
+    if (sw__is_set(g.proof_MPa)) {
+        out->proof_use = out->tension_MPa / g.proof_MPa;
+        if (out->proof_use > SW__PROOF_ADVISED)
+            out->warnings |= SW_WARN_OVER_PROOF;
+    }
+    return SW_OK;
+}
+
 static int screw_solve(const sw_screw_in *in, sw_screw_out *out, sw_error *err)
 {
     const double dm = in->mean_diameter_mm, lead = in->starts * in->pitch_mm;
@@ -216,7 +280,7 @@ static int screw_solve(const sw_screw_in *in, sw_screw_out *out, sw_error *err)
     out->lead_mm = lead;
     out->mean_diameter_mm = dm;
     out->flank_angle_deg = in->flank_angle_deg;
-    return SW_OK;
+    return set_strength(in, out, err);
 }
 
 SW__ROOM(screw, SCREW);

@@ -11,9 +11,11 @@
  *              F a/g, each with friction: F = P/(1 + 2 mu a/g)            (1)
  *   lever      F = P b/a                                                  (2)
  *   allowed    the arm is rated by its moment: Fa = Fr ar/a               (3)
- *   pressure   at which (1) or (2) reaches (3); without a bore, F being
- *              proportional to p: pr ar/a; the lower of both              (4)
- *   counted    min(F, Fa)                                                 (5)
+ *   pressure   at which (1) or (2) reaches (3); F being proportional to p,
+ *              pr ar/a; pr itself; the lowest of these                    (4)
+ *   counted    min(F, Fa), and no more than F at the pressure of (4): what
+ *              can be had                                                 (5)
+ *   by rating  neither bore nor input force: F = Fr p/pr                  (6)
  *
  * (1) is derived here, from equilibrium; makers' charts fall with the arm in
  * this way but differ in the constants: the maker's chart governs. (2), (3) are
@@ -135,6 +137,39 @@ static double ratio_of(const sw_swing_in *in)
     return 1 / (1 + 2 * in->mu_guide * in->arm_mm / in->guide_length_mm);
 }
 
+/* What the maker's rating allows, equations (3) to (5). */
+static void set_allowed(const sw_swing_in *in, double area, sw_swing_out *out)
+{
+    const double moment = in->rated_force_N * in->rated_arm_mm;
+    const double p = in->pressure_MPa, pr = in->rated_pressure_MPa;
+    const int pressed = sw__is_set(p);
+    out->rated_moment_Nm = moment / 1000;
+    out->allowed_N = moment / in->arm_mm;
+    if (sw__is_set(pr))
+        out->allowed_pressure_MPa = pr * fmin(1, in->rated_arm_mm / in->arm_mm);
+    if (sw__is_set(area) && sw__is_set(out->force_ratio)) {
+        const double by_force = out->allowed_N / (area * out->force_ratio);
+        if (!sw__is_set(out->allowed_pressure_MPa) ||
+            by_force < out->allowed_pressure_MPa)
+            out->allowed_pressure_MPa = by_force;
+    }
+    if (pressed && sw__is_set(pr) && !sw__is_set(out->available_N) &&
+        !sw__is_set(in->input_force_N) && !sw__is_set(area))
+        out->available_N = in->rated_force_N * p / pr;
+    const double most = out->allowed_pressure_MPa;
+    if (sw__is_set(out->available_N)) {
+        out->moment_use = out->available_N / out->allowed_N;
+        out->force_N = fmin(out->available_N, out->allowed_N);
+    } else {
+        out->force_N = out->allowed_N;
+    }
+    const int deep = pressed && sw__is_set(most) && p > most * (1 + 1e-12);
+    if (deep || (sw__is_set(out->moment_use) && out->moment_use > 1 + 1e-12))
+        out->warnings |= SW_WARN_DEVICE_LIMIT;
+    if (deep && sw__is_set(out->available_N))
+        out->force_N = fmin(out->force_N, out->available_N * most / p);
+}
+
 static int swing_solve(const sw_swing_in *in, sw_swing_out *out, sw_error *err)
 {
     const double ratio = ratio_of(in);
@@ -152,30 +187,8 @@ static int swing_solve(const sw_swing_in *in, sw_swing_out *out, sw_error *err)
         if (in->arm_kind == SW_ARM_SWING)
             out->arm_loss = 1 - ratio;
     }
-    if (sw__is_set(in->rated_force_N)) {
-        const double moment = in->rated_force_N * in->rated_arm_mm;
-        out->rated_moment_Nm = moment / 1000;
-        out->allowed_N = moment / in->arm_mm;
-        if (sw__is_set(in->rated_pressure_MPa))
-            out->allowed_pressure_MPa =
-                in->rated_pressure_MPa * in->rated_arm_mm / in->arm_mm;
-        if (sw__is_set(area) && sw__is_set(out->force_ratio)) {
-            const double p = out->allowed_N / (area * out->force_ratio);
-            if (!sw__is_set(out->allowed_pressure_MPa) ||
-                p < out->allowed_pressure_MPa)
-                out->allowed_pressure_MPa = p;
-        }
-        if (sw__is_set(out->available_N))
-            out->moment_use = out->available_N / out->allowed_N;
-        if ((sw__is_set(out->moment_use) && out->moment_use > 1) ||
-            (sw__is_set(in->pressure_MPa) &&
-             sw__is_set(out->allowed_pressure_MPa) &&
-             in->pressure_MPa > out->allowed_pressure_MPa))
-            out->warnings |= SW_WARN_DEVICE_LIMIT;
-        out->force_N = sw__is_set(out->force_N)
-                           ? fmin(out->force_N, out->allowed_N)
-                           : out->allowed_N;
-    }
+    if (sw__is_set(in->rated_force_N))
+        set_allowed(in, area, out);
     out->moment_Nm = out->force_N * in->arm_mm / 1000;
     return SW_OK;
 }

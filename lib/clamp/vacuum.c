@@ -36,9 +36,9 @@ const sw_field sw__vacuum_in_fields[] = {
     SW__IN(seal_length_mm, "mm", 0.001, 100000, 0, 0, ""),
     SW__IN(seal_width_mm, "mm", 0.001, 100000, 0, 0, ""),
     SW__IN(seal_area_mm2, "mm2", 0.1, 1e8, 0, 0, "length times width"),
-    SW__IN(mu_face, "", 0, 2, 0.1, 0.3,
-           "common practice, no source: coolant-wet smooth faces 0.10 to 0.15, "
-           "abrasive sheet more; test it"),
+    SW__IN(mu_face, "", 0, 2, 0.1, 0.2,
+           "common practice, no source: coolant-wet smooth faces 0.10 to 0.15; "
+           "abrasive sheet more, once tested"),
     SW__IN(weight_N, "N", 0, 1e8, 0, 0, "left out, which is safe"),
     SW__IN(side_cut_N, "N", 0, 1e8, 0, 0, "none given"),
     SW__IN(cut_height_mm, "mm", 0, 100000, 0, 0,
@@ -107,7 +107,7 @@ static int vacuum_fill(sw_vacuum_in *in, const sw__filler *fill,
                               in->atmosphere_MPa);
     if (in->vacuum_MPa > 0.9 * in->atmosphere_MPa)
         *warnings |= SW_WARN_VACUUM_DEEP;
-    sw__fill_number(fill, "mu_face", 0.2);
+    sw__fill_number(fill, "mu_face", 0.15);
     sw__fill_number(fill, "weight_N", 0);
     sw__fill_number(fill, "side_cut_N", 0);
     sw__fill_number(fill, "cut_height_mm", 0);

@@ -13,6 +13,9 @@
  *   speeds       C = 0.67 F0 (most of EN 1550); C = F0; F = S P/mu       (5)
  *   needed       Fsp = S P/mu at speed; standing Ssp (Fsp + C) outside,
  *                Ssp (Fsp - C) inside, never below Ssp Fsp               (6)
+ *   holds        F >= S P/mu, F0 >= (6) standing, and C not above 0.67 F0;
+ *                the highest speed that keeps all three, outside grip:
+ *                C = min(0.67 F0, F0/Ssp - S P/mu)                       (7)
  *
  * Sources: (6) VDI 3106 with S and Ssp 1.5 at least, as chuck manuals print it
  * (they print opposite signs for the two grips; jaws outside lose force with
@@ -66,6 +69,7 @@ const sw_field sw__chuck_out_fields[] = {
     SW__OUT(speed_67_rpm, "rpm"),
     SW__OUT(speed_zero_rpm, "rpm"),
     SW__OUT(speed_margin_rpm, "rpm"),
+    SW__OUT(speed_limit_rpm, "rpm"),
     SW__OUT(grip_needed_N, "N"),
     SW__OUT(standing_needed_N, "N"),
     SW__OUT(margin, ""),
@@ -137,9 +141,26 @@ static void set_need(const sw_chuck_in *in, double C, double pull,
     const double wanted = in->required_margin * P / in->mu_jaw;
     out->grip_needed_N = wanted;
     out->standing_needed_N = in->clamp_factor * (outside ? wanted + C : wanted);
-    if (outside && pull > 0)
-        out->speed_margin_rpm =
-            rpm_of(fmax(0, in->chuck_force_N - wanted), pull);
+    if (!outside || !(pull > 0))
+        return;
+    out->speed_margin_rpm = rpm_of(fmax(0, in->chuck_force_N - wanted), pull);
+    out->speed_limit_rpm = fmin(
+        out->speed_limit_rpm,
+        rpm_of(fmax(0, in->chuck_force_N / in->clamp_factor - wanted), pull));
+}
+
+/* Equation (7). The jaws let go with speed whether there is a cut or not. */
+static void set_verdict(const sw_chuck_in *in, sw_chuck_out *out)
+{
+    out->verdict = sw__stays(out->margin, in->required_margin);
+    if (out->verdict == SW_STAYS_YES && sw__is_set(out->standing_needed_N) &&
+        in->chuck_force_N < out->standing_needed_N * (1 - 1e-12))
+        out->verdict = SW_STAYS_BARELY;
+    if (!(out->loss_share > LOSS_MOST))
+        return;
+    out->warnings |= SW_WARN_GRIP_LOST;
+    out->verdict = SW_STAYS_NOT;
+    out->first = SW_LOSES_SPEED;
 }
 
 static int chuck_solve(const sw_chuck_in *in, sw_chuck_out *out, sw_error *err)
@@ -155,14 +176,13 @@ static int chuck_solve(const sw_chuck_in *in, sw_chuck_out *out, sw_error *err)
     out->loss_share = out->loss_N / F0;
     out->grip_N = fmax(0, F0 - out->loss_N);
     out->carries_N = in->mu_jaw * out->grip_N;
-    if (out->loss_share > LOSS_MOST)
-        out->warnings |= SW_WARN_GRIP_LOST;
     if (outside && pull > 0) {
         out->speed_67_rpm = rpm_of(LOSS_MOST * F0, pull);
+        out->speed_limit_rpm = out->speed_67_rpm;
         out->speed_zero_rpm = rpm_of(F0, pull);
     }
     set_need(in, C, pull, out);
-    out->verdict = sw__stays(out->margin, in->required_margin);
+    set_verdict(in, out);
     return SW_OK;
 }
 

@@ -19,6 +19,9 @@
  *            A toward alone: F rd/(R - rd); away alone: F rd/(R + rd);
  *            Fr alone: F rd/h
  *   gap      (5) with the kern (ro^2 + ri^2)/(4 ro) in the place of rd   (6)
+ *   margin   the least of turning (3), tipping (5) and the first gap (6): (2)
+ *            and (3) are those of a face that bears all over, so nothing past
+ *            the first gap is counted on                                  (7)
  *
  * Derived from equilibrium; (2) textbook. One face drives: a cap on a live
  * centre turns with the disc. (6) a ring gapes later than a full face.
@@ -164,8 +167,6 @@ static void set_tips(const sw_disc_in *in, sw_disc_out *out)
     const sw__face f = face_of(in);
     const double F = in->thrust_N, rd = f.ro_mm + in->cap_radius_mm;
     const double kern = (f.ro_mm * f.ro_mm + f.ri_mm * f.ri_mm) / (4 * f.ro_mm);
-    int unused_first = 0;
-    double unused_least = SW_UNSET;
     out->kern_mm = kern;
     if (sw__is_set(in->cut_diameter_mm)) {
         const double R = in->cut_diameter_mm / 2;
@@ -183,7 +184,7 @@ static void set_tips(const sw_disc_in *in, sw_disc_out *out)
     out->tip_margin = sw__margin(F * rd, tipping(in, rd), SW_LOSES_TIP,
                                  &out->margin, &out->first);
     out->gap_margin = sw__margin(F * kern, tipping(in, kern), SW_LOSES_GAP,
-                                 &unused_least, &unused_first);
+                                 &out->margin, &out->first);
 }
 
 static int disc_solve(const sw_disc_in *in, sw_disc_out *out, sw_error *err)
@@ -195,7 +196,7 @@ static int disc_solve(const sw_disc_in *in, sw_disc_out *out, sw_error *err)
     if (sw__is_set(in->center_limit_N) &&
         in->thrust_N + fmax(0, -in->axial_cut_N) > in->center_limit_N)
         out->warnings |= SW_WARN_DEVICE_LIMIT;
-    if (sw__is_set(out->gap_margin) && out->gap_margin < out->margin)
+    if (out->first == SW_LOSES_GAP)
         out->warnings |= SW_WARN_GAP_FIRST;
     out->verdict = sw__stays(out->margin, in->required_margin);
     return SW_OK;

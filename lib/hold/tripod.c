@@ -6,8 +6,8 @@
  *   other two supports, over the area of the whole (barycentric place)   (1)
  *
  * Statics; whatever the stiffness of supports and part. A force outside the
- * triangle rocks the part and is refused, not answered with a support that
- * pulls.
+ * triangle rocks the part: the support that would have to pull has a force
+ * below zero, and the answer says that it rocks.
  *
  * Not in it: forces along the table at a height (move the place of the force
  * by height times side force over force), a fourth support.
@@ -33,9 +33,13 @@ const sw_field sw__tripod_in_fields[] = {
 
 #define SW__S sw_tripod_out
 const sw_field sw__tripod_out_fields[] = {
-    SW__OUT(support1_N, "N"), SW__OUT(support2_N, "N"),
-    SW__OUT(support3_N, "N"), SW__OUT(inside_mm, "mm"),
-    SW__OUT(least_share, ""), SW__END,
+    SW__OUT_WORD(rest, SW_WORDS_REST),
+    SW__OUT(support1_N, "N"),
+    SW__OUT(support2_N, "N"),
+    SW__OUT(support3_N, "N"),
+    SW__OUT(inside_mm, "mm"),
+    SW__OUT(least_share, ""),
+    SW__END,
 };
 #undef SW__S
 
@@ -88,15 +92,14 @@ static int tripod_solve(const sw_tripod_in *in, sw_tripod_out *out,
             fmin(inside, share[i] * fabs(whole) / hypot(b.x - a.x, b.y - a.y));
     }
     const double least = fmin(share[0], fmin(share[1], share[2]));
-    if (least < -1e-12)
-        return sw__fail_conflict(err, "x_mm",
-                                 "the force lies outside the triangle of the "
-                                 "supports: the part rocks");
-    out->support1_N = in->force_N * fmax(0, share[0]);
-    out->support2_N = in->force_N * fmax(0, share[1]);
-    out->support3_N = in->force_N * fmax(0, share[2]);
-    out->inside_mm = fmax(0, inside);
-    out->least_share = fmax(0, least);
+    const int rocks = least < -1e-12; /* on an edge: zero, not a rounding */
+    const double floor = rocks ? -INFINITY : 0;
+    out->rest = rocks ? SW_REST_ROCKS : SW_REST_STAYS;
+    out->support1_N = in->force_N * fmax(floor, share[0]);
+    out->support2_N = in->force_N * fmax(floor, share[1]);
+    out->support3_N = in->force_N * fmax(floor, share[2]);
+    out->inside_mm = fmax(floor, inside);
+    out->least_share = fmax(floor, least);
     return SW_OK;
 }
 

@@ -51,6 +51,12 @@ START_TEST(by_hand)
                      "0.50 mm (0.0197 in)");
     ck_assert_str_eq(said(100, SW_KIND_PRESSURE, SW_SHOW_SI_FIRST),
                      "100 MPa (14.5 ksi)");
+    /* air: 0.101325/0.006894757 = 14.70 psi; 5 MPa = 725 psi */
+    ck_assert_str_eq(said(0.101325, SW_KIND_PRESSURE, SW_SHOW_SI_FIRST),
+                     "101 kPa (14.7 psi)");
+    ck_assert_str_eq(said(5, SW_KIND_PRESSURE, SW_SHOW_US_FIRST),
+                     "725 psi (5 MPa)");
+    ck_assert_str_eq(said(0, SW_KIND_PRESSURE, SW_SHOW_SI), "0 MPa");
     ck_assert_str_eq(said(0.43, SW_KIND_RATIO, SW_SHOW_US), "43 %");
     ck_assert_str_eq(said(2e-16, SW_KIND_RATIO, SW_SHOW_SI), "0 %");
     ck_assert_str_eq(said(0.565024, SW_KIND_RATIO, SW_SHOW_SI), "57 %");

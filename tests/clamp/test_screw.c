@@ -88,8 +88,18 @@ START_TEST(as_a_nut)
         in.mu_thread = nut.mu_thread = 0.13;
         in.mu_collar = nut.mu_seat = 0.11;
         nut.form = SW_FORM_EXACT;
-        near_in(thread[i], good(&in).force_N, sw_torque(&nut, NULL).preload_N,
-                0, 1e-10);
+        const sw_torque_out as_nut = sw_torque(&nut, NULL);
+        const sw_screw_out screw = good(&in);
+        near_in(thread[i], screw.force_N, as_nut.preload_N, 0, 1e-10);
+        /* and its strength, in the same grade */
+        near_in(thread[i], screw.tension_MPa, as_nut.tension_MPa, 0, 1e-10);
+        near_in(thread[i], screw.stress_MPa, as_nut.equivalent_MPa, 0, 1e-9);
+        near_in(thread[i], screw.yield_use, as_nut.yield_use, 0, 1e-9);
+        near_in(thread[i], screw.proof_use, as_nut.proof_use, 0, 1e-9);
+        ck_assert_int_eq(!!(screw.warnings & SW_WARN_OVER_YIELD),
+                         screw.yield_use > 1);
+        ck_assert_int_eq(!!(screw.warnings & SW_WARN_OVER_PROOF),
+                         screw.proof_use > 0.75);
     }
 }
 END_TEST
@@ -205,6 +215,22 @@ START_TEST(arms)
                  out.allowed_pressure_MPa < pressure,
              "arm %g", in.arm_mm);
         must(out.force_N <= out.allowed_N, "arm %g", in.arm_mm);
+        /* what is counted on can be had: lowering to the highest pressure
+         * loses nothing more, and is allowed */
+        sw_swing_in lower = in;
+        lower.pressure_MPa = fmin(in.pressure_MPa, out.allowed_pressure_MPa);
+        near(sw_swing(&lower, NULL).force_N, out.force_N, 0, 1e-12);
+        ck_assert(!(sw_swing(&lower, NULL).warnings & SW_WARN_DEVICE_LIMIT));
+        lower = in;
+        lower.rated_pressure_MPa = 6;
+        lower.pressure_MPa = 6;
+        const sw_swing_out had = sw_swing(&lower, NULL);
+        ck_assert(had.allowed_pressure_MPa <= 6);
+        lower.pressure_MPa = had.allowed_pressure_MPa;
+        near(sw_swing(&lower, NULL).force_N, had.force_N, 0, 1e-12);
+        ck_assert(!(sw_swing(&lower, NULL).warnings & SW_WARN_DEVICE_LIMIT));
+        lower.pressure_MPa = 6.001;
+        ck_assert(sw_swing(&lower, NULL).warnings & SW_WARN_DEVICE_LIMIT);
         force = out.available_N;
         allowed = out.allowed_N;
         pressure = out.allowed_pressure_MPa;

@@ -36,7 +36,7 @@ static sw_chuck_out good(const sw_chuck_in *in)
 START_TEST(turned_round)
 {
     randoms some = {21};
-    int moving = 0;
+    int moving = 0, limited = 0;
     for (int n = 0; n < 500; n++) {
         const sw_chuck_in in = drawn(&some);
         const sw_chuck_out out = good(&in);
@@ -54,6 +54,24 @@ START_TEST(turned_round)
             near(good(&q).margin, 2, 0, 1e-9);
             moving++;
         }
+        /* the limit keeps all rules, and a little above breaks one */
+        q.speed_rpm = out.speed_limit_rpm * (1 - 1e-9);
+        if (out.speed_limit_rpm > 0) {
+            ck_assert_int_eq(good(&q).verdict, SW_STAYS_YES);
+            ck_assert(out.speed_limit_rpm <= out.speed_67_rpm &&
+                      out.speed_limit_rpm <= out.speed_margin_rpm);
+            q.speed_rpm = out.speed_limit_rpm * (1 + 1e-9);
+            ck_assert_int_ne(good(&q).verdict, SW_STAYS_YES);
+            limited++;
+        } else {
+            ck_assert_int_ne(good(&q).verdict, SW_STAYS_YES);
+        }
+        q = in;
+        q.chuck_force_N = out.standing_needed_N;
+        if (good(&q).loss_share <= 0.67)
+            ck_assert_int_eq(good(&q).verdict, SW_STAYS_YES);
+        q.chuck_force_N = out.standing_needed_N * (1 - 1e-9);
+        ck_assert_int_ne(good(&q).verdict, SW_STAYS_YES);
         q = in;
         q.chuck_force_N = out.grip_needed_N + out.loss_N;
         near(good(&q).margin, 2, 0, 1e-9);
@@ -61,6 +79,7 @@ START_TEST(turned_round)
         near(out.carries_N, out.margin * out.need_N, 0, 1e-12);
     }
     ck_assert_int_gt(moving, 300);
+    ck_assert_int_gt(limited, 200);
 }
 END_TEST
 
