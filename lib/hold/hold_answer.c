@@ -260,6 +260,9 @@ sw_hold_contact_out sw_hold_contact(const sw_hold *h, int load, int part,
         status = sw__fail(err, SW_ERR_RANGE, "load",
                           "load: contacts were kept for the worst load alone, "
                           "since there are so many");
+    else if (count == 0)
+        status = sw__fail(err, SW_ERR_RANGE, "part",
+                          "part: no support, clamp or stop of this fixture");
     else if (index < 0 || index >= count)
         status = sw__fail_range(err, "index", index, "", 0, count - 1);
     if (status) {
