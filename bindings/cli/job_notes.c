@@ -8,13 +8,22 @@
 #include <math.h>
 #include <string.h>
 
+/* Three decimals of an inch are as much as two of a millimetre. */
+static void say_place_in(page *p, int us, double x_mm, double y_mm)
+{
+    const double one = us ? 25.4 : 1, step = us ? 1000 : 100;
+    page_number(p, round(x_mm / one * step) / step, 7);
+    page_add(p, "," KEEP);
+    page_number(p, round(y_mm / one * step) / step, 7);
+    page_add(p, us ? KEEP "in" : KEEP "mm");
+}
+
 void say_place(page *p, int us, double x_mm, double y_mm)
 {
-    const double inch = 25.4;
-    page_number(p, us ? x_mm / inch : x_mm, 5);
-    page_add(p, "," KEEP);
-    page_number(p, us ? y_mm / inch : y_mm, 5);
-    page_add(p, us ? KEEP "in" : KEEP "mm");
+    say_place_in(p, us, x_mm, y_mm);
+    page_add(p, KEEP "(");
+    say_place_in(p, !us, x_mm, y_mm);
+    page_add(p, ")");
 }
 
 void say_direction(page *p, double deg)

@@ -76,6 +76,13 @@ static void say_contacts(page *p, int us, const sw_fixture *f)
             page_add(p, ", the part may lift off it");
         entry_done(p, start);
     }
+    page fault = {0};
+    if (say_supports_fault(&fault, f)) {
+        const size_t start = entry(p, "");
+        page_add(p, fault.text ? fault.text : "");
+        entry_done(p, start);
+    }
+    page_free(&fault);
     if (sw_fixture_count(f, SW_PART_STOP))
         page_add(p, "stops\n");
     for (int i = 0; !sw_fixture_stop(f, i, &stop, NULL); i++) {

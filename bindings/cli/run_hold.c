@@ -78,6 +78,10 @@ static int judge(request *r, const sw_job *job, int operation, judged *h)
                                               "--required-margin", &err);
         if (q.status)
             return complain_error(r, &err);
+        if (!(q.value >= 1 && q.value <= 20))
+            return complain(BAD_INPUT, r->command->name,
+                            "--required-margin: ", r->required_margin,
+                            " is outside of 1 .. 20", (char *)NULL);
         h->in.required_margin = q.value;
     }
     h->fixture = sw_job_fixture(job, operation, &err);

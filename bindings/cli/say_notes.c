@@ -41,6 +41,7 @@ static void in_system(page *p, int us, double value, const char *unit,
         {"mm", "mm", "in", SW_KIND_LENGTH},
         {"N.m", "N\xc2\xb7m", "in-lbf", SW_KIND_TORQUE},
         {"MPa", "MPa", "ksi", SW_KIND_PRESSURE},
+        {"N", "N", "lbf", SW_KIND_FORCE},
     };
     const char *shown = unit;
     for (size_t i = 0; i < sizeof row / sizeof row[0]; i++)

@@ -15,7 +15,7 @@ hold_limit_N net_force_N net_moment_Nm'
 
 good check "$yoke"
 has 'yoke plate, 6061-T6: 240.0 mm (9.449 in) by 160.0 mm (6.299 in)' \
-    'at 225, 140 mm, friction 0.15' 'pushes +y, height 6.00 mm' \
+    'at 225, 140 mm (8.858, 5.512 in), friction 0.15' 'pushes +y, height 6.00 mm' \
     'strap M10 at 15, 20 mm' 'its stud toward -x' \
     '10 N·m (88.5 in-lbf) (set 10 N.m on small clicker)' \
     'holding counts on the low end' 'away from the stud' \
@@ -106,7 +106,10 @@ spoil() # NAME SED-SCRIPT
 spoil rocks 's/- place: \[225 mm, 140 mm\]/- place: [100 mm, 60 mm]/'
 has 'It is on the point of rocking before the cut: clamp C3 stands outside of the supports'
 spoil moves 's/supports: 0.15/supports: 0.05/'
-has 'the side pull of the straps moves it before the cut'
+has 'the side pull of the straps moves it before the cut' \
+    'friction and stops resist only' '% of it' \
+    'Remedies: level the straps, use spherical washers, or put a stop where'
+has_not 'second spanner' 'drag of'
 cat >"$tmp/lifts.yaml" <<'EOF2'
 strapwise: 1
 part: {size: [200 mm, 150 mm], thickness: 10 mm, weight: 0 N}
@@ -130,6 +133,68 @@ sed -e 's/100 mm, 60 mm/190 mm, 140 mm/' "$tmp/lifts.yaml" >"$tmp/rocks.yaml"
 run hold "$tmp/rocks.yaml"
 check test "$status" -eq 1
 has 'It rocks before the cut: clamp C1 stands outside of the supports'
+
+sed -e 's/100 mm, 150 mm/100 mm, 0 mm/' "$tmp/lifts.yaml" >"$tmp/line.yaml"
+run hold "$tmp/line.yaml"
+check test "$status" -eq 1
+has 'all its supports stand in one line: move one of them out of it'
+has_not 'outside of the supports'
+good check "$tmp/line.yaml"
+has 'all its supports stand in one line'
+sed -e 's/100 mm, 150 mm/200 mm, 0 mm/' "$tmp/lifts.yaml" >"$tmp/twins.yaml"
+bad 2 'S3 stands where another support stands' hold "$tmp/twins.yaml"
+
+# The pulls cancel, the drags turn the part: level straps, no spanner.
+cat >"$tmp/drag.yaml" <<'EOF2'
+strapwise: 1
+part: {size: [200 mm, 150 mm], thickness: 10 mm, weight: 0 N}
+friction: {supports: 0.1}
+supports:
+  - place: [0 mm, 0 mm]
+  - place: [200 mm, 0 mm]
+  - place: [100 mm, 150 mm]
+clamps:
+  - {kind: force, place: [20 mm, 50 mm], toward stud: -x, force: 1 kN, drag low: 0 N, drag high: 400 N}
+  - {kind: force, place: [180 mm, 50 mm], toward stud: +x, force: 1 kN, drag low: 0 N, drag high: 400 N}
+operations:
+  - {cut: {kind: force, force x: 5 N}, path: {points: [[100 mm, 20 mm]]}}
+EOF2
+run hold "$tmp/drag.yaml"
+check test "$status" -eq 1
+has 'It does not hold: the drag of the nuts, which turn their straps with them, moves it before the cut' \
+    'Remedy: hold each strap with a second spanner while its nut is turned'
+has_not 'level the straps, use'
+
+# A push straight through the middle: a direction, no centre far away.
+cat >"$tmp/slides.yaml" <<'EOF2'
+strapwise: 1
+part: {size: [4 in, 4 in], thickness: 0.5 in, weight: 0 N}
+friction: {supports: 0.15}
+supports:
+  - place: [0 in, 0 in]
+  - place: [4 in, 0 in]
+  - place: [4 in, 4 in]
+  - place: [0 in, 4 in]
+clamps:
+  - {name: A, kind: force, place: [2 in, 2 in], height: 0 in, force: 900 lbf}
+operations:
+  - {cut: {kind: force, force x: -180 lbf}, path: {points: [[2 in, 2 in, 0 in]]}}
+EOF2
+run hold "$tmp/slides.yaml"
+check test "$status" -eq 1
+has 'it slides toward -x' 'at 2, 2 in (50.8, 50.8 mm)' \
+    'A 2400 lbf (10.68 kN)'
+has_not 'turning'
+run hold "$tmp/slides.yaml" --units si
+has 'at 50.8, 50.8 mm (2, 2 in)'
+good check "$tmp/slides.yaml" --assumed
+has '4.000 in (101.6 mm) by' 'largest clamp'
+bad 2 '--required-margin: 30 is outside of 1 .. 20' hold "$tmp/slides.yaml" \
+    --required-margin 30
+good hold "$yoke" --operation skim
+has 'the sum is least with' 'idle: tighten all alike all the same' 'C1 1' \
+    'turning clockwise about'
+has_not 'nothing is asked'
 
 # ---- the map
 
