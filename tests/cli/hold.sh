@@ -199,12 +199,15 @@ has_not 'nothing is asked'
 # ---- the map
 
 good hold "$yoke" --operation skim --map "$tmp/skim.svg"
+has 'skim is drawn'
+has_not 'not drawn'
 what='hold --map'
 check grep -q '<svg ' "$tmp/skim.svg"
 check grep -q '>worst: ' "$tmp/skim.svg"
 check grep -q 'class="stop"' "$tmp/skim.svg"
 bad 3 '--replace' hold "$yoke" --map "$tmp/skim.svg"
 good hold "$yoke" --map "$tmp/skim.svg" --replace
+has 'skim is drawn, the worst of them; not drawn: bolt holes: name it with --operation'
 bad 2 'name a file' hold "$yoke" --map -
 
 good help hold
