@@ -208,6 +208,14 @@ static void say_operation(page *p, int us, const sw_job *job, int index)
         page_add(p, " of twist");
     }
     entry_done(p, start);
+    page sides = {0};
+    say_job_milling(&sides, job, index);
+    if (sides.text) {
+        start = entry(p, "");
+        page_add(p, sides.text);
+        entry_done(p, start);
+    }
+    page_free(&sides);
 }
 
 static void whole_text(request *r, page *p, const sw_job *job,

@@ -47,6 +47,32 @@ bad 2 'two.yaml:1:12: strapwise: this library reads version 1' check \
 printf 'strapwise: 2\n' >"$tmp/$(printf 'odd\033name').yaml"
 bad 2 'odd?name.yaml:1:12: ' check "$tmp/$(printf 'odd\033name').yaml"
 
+# ---- the side that a mill is on
+
+cat >"$tmp/edge.yaml" <<'EOF2'
+strapwise: 1
+part: {size: [200 mm, 150 mm], thickness: 10 mm, material: 6061-T6}
+supports:
+  - place: [0 mm, 0 mm]
+  - place: [200 mm, 0 mm]
+  - place: [100 mm, 150 mm]
+clamps:
+  - {kind: force, place: [100 mm, 60 mm], force: 9 kN}
+operations:
+  - name: edge
+    cut: {kind: mill, mode: side, way: climb, diameter: 10 mm, width: 1 mm, teeth: 3, feed per tooth: 0.05 mm, depth: 5 mm}
+    path: {lines: [[[0 mm, 150 mm], [200 mm, 150 mm]], [[200 mm, 0 mm], [0 mm, 0 mm]]], step: 20 mm}
+EOF2
+good check "$tmp/edge.yaml"
+# x -48.1 N, y -57.2 N along +x (strapwise cut mill): 180 + 50 degrees
+has 'climb: the material lies to the right of the path' \
+    'pushes the part toward 230 deg, from P12 on toward 50 deg'
+good check "$tmp/edge.yaml" --json
+has '"cut_way": "climb"' '"milling_mode": "side"'
+sed -e 's/way: climb/way: up/' "$tmp/edge.yaml" >"$tmp/up.yaml"
+good check "$tmp/up.yaml"
+has 'up: the material lies to the left of the path'
+
 # ---- hold
 
 good hold "$yoke"
