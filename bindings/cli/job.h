@@ -55,6 +55,9 @@ void say_direction(page *p, double deg);
 /* "C1, C2 and C3" of an operation */
 void say_clamps(page *p, const sw_job *job, int operation);
 
+/* job_keys.c: what may stand in a job file */
+void say_job_keys(page *p);
+
 /* say_path.c: the side of the path on which a mill has the part, and the way of
  * its push; nothing where an operation does not mill */
 void say_job_milling(page *p, const sw_job *job, int index);

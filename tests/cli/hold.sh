@@ -239,5 +239,59 @@ bad 2 'name a file' hold "$yoke" --map -
 good help hold
 has 'strapwise hold yoke-plate.yaml' '--required-margin' '--map'
 good help check
+has 'Keys of a job file' 'stiffness, needed' 'center of gravity'
+
+# ---- no key of the help is unknown to the reader
+
+# "SECTION/KEY", one a line
+keys()
+{
+    $STRAPWISE help hold | awk '/^Keys of a job file/ { on = 1; next }
+        on && /^ *[a-z, -]*: / && !/^      / {
+            if (line) print line; sub(/^ */, ""); line = $0; next }
+        on && NF { sub(/^ */, ""); line = line " " $0 }
+        END { print line }' | awk -F': ' '{ n = split($2, key, /, /)
+            for (i = 1; i <= n; i++) {
+                sub(/:$/, "", key[i])
+                if (key[i] !~ /[()]|^and by/) print $1 "/" key[i] } }'
+}
+
+rest='part: {size: [200 mm, 150 mm], thickness: 10 mm, weight: 9 N}
+supports: [{place: [0 mm, 0 mm]}, {place: [200 mm, 0 mm]}, {place: [100 mm, 150 mm]}]'
+ops='operations: [{cut: {kind: force, force x: 1 N}, path: {points: [[9 mm, 9 mm]]}}]'
+cut='path: {points: [[9 mm, 9 mm]], feed: +x}'
+
+# with_key SECTION KEY: a job that has it where it belongs
+with_key()
+{
+    echo 'strapwise: 1'
+    case $1 in
+    part | friction) echo "$1: {$2: bad}" ;;
+    supports) echo "$rest" | sed "s/place: \\[0 mm, 0 mm\\]/$2: bad/" ;;
+    stops | tools) printf '%s\n%s: [{%s: bad}]\n%s\n' "$rest" "$1" "$2" "$ops" ;;
+    clamps) printf '%s\nclamps: [{kind: force, %s: bad}]\n%s\n' "$rest" "$2" "$ops" ;;
+    pad) printf '%s\nclamps: [{kind: force, place: [50 mm, 50 mm], force: 1 N, pad: {%s: bad}}]\n%s\n' \
+        "$rest" "$2" "$ops" ;;
+    operations) printf '%s\noperations: [{%s: bad}]\n' "$rest" "$2" ;;
+    path) printf '%s\noperations: [{cut: {kind: force}, path: {%s: bad}}]\n' "$rest" "$2" ;;
+    circle) printf '%s\noperations: [{cut: {kind: force}, path: {circle: {%s: bad}}}]\n' "$rest" "$2" ;;
+    cut,*) printf '%s\noperations: [{cut: {kind: %s, %s: bad}, %s}]\n' "$rest" \
+        "${1#cut, kind }" "$2" "$cut" ;;
+    *) printf '%s\nclamps: [{kind: %s, %s: bad}]\n%s\n' "$rest" "${1%%,*}" "$2" "$ops" ;;
+    esac
+}
+
+what='keys in the help of hold'
+keys >"$tmp/keys"
+check test "$(wc -l <"$tmp/keys")" -gt 150
+unknown=
+while IFS=/ read -r section key; do
+    with_key "$section" "$key" >"$tmp/key.yaml"
+    $STRAPWISE check "$tmp/key.yaml" >/dev/null 2>"$tmp/err"
+    grep -q "unknown key" "$tmp/err" && unknown="$unknown $section/$key"
+done <"$tmp/keys"
+if test -z "$unknown"; then pass; else fail "unknown:$unknown"; fi
+with_key cylinder "bored" >"$tmp/key.yaml"
+bad 2 'unknown key' check "$tmp/key.yaml"
 
 finish
