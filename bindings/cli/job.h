@@ -44,6 +44,9 @@ int judged_point(const judged *h, int point, sw_hold_point_out *worst);
 void say_job_assumed(page *p, const request *r, const sw_job *job,
                      int operation);
 void json_job_assumed(json *j, const sw_job *job, int operation);
+/* each with the clamps and operations that have it, of one operation or of all
+ * (-1) */
+void say_job_warnings(page *p, const sw_job *job, int operation, uint64_t bits);
 void say_job_not_checked(page *p, int hold);
 void json_job_not_checked(json *j, int hold);
 /* every field of a struct of the library */

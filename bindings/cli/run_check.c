@@ -232,7 +232,7 @@ static void whole_text(request *r, page *p, const sw_job *job,
     page_add(p, "operations\n");
     for (int i = 0; i < (int)a.operations; i++)
         say_operation(p, r->us, job, i);
-    say_warnings(p, r->warnings);
+    say_job_warnings(p, job, -1, r->warnings);
     say_job_assumed(p, r, job, -1);
     say_job_not_checked(p, 0);
     say_caution(p);

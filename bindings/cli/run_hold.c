@@ -188,7 +188,8 @@ static void whole_text(request *r, page *p, const judgement *g)
     for (int i = 0; i < g->count; i++)
         say_hold(p, r, &g->of[i], g->count == 1);
     say_drawn(p, r, g);
-    say_warnings(p, r->warnings);
+    say_job_warnings(p, worst->job, r->operation ? worst->operation : -1,
+                     r->warnings);
     say_job_assumed(p, r, worst->job, r->operation ? worst->operation : -1);
     say_job_not_checked(p, 1);
     say_caution(p);

@@ -120,6 +120,17 @@ bad 2 '--required-margin' hold "$yoke" --required-margin 2mm
 bad 2 'required' hold "$yoke" --required-margin 0.5
 bad 2 'JOB: missing' hold
 
+# ---- whom a warning is about
+
+sed -e '0,/heel height: .*/s//heel height: 3 mm/' "$yoke" >"$tmp/low.yaml"
+run hold "$tmp/low.yaml" --operation skim
+has '- C1: the strap rises from heel to toe' \
+    '- skim: the material stands for a group'
+has_not 'bolt holes'
+run check "$tmp/low.yaml"
+has '- C1: the strap rises from heel to toe' \
+    '- skim, bolt holes: the material stands for a group'
+
 # ---- what does not hold
 
 spoil() # NAME SED-SCRIPT
