@@ -43,7 +43,7 @@ void sw__map_mark(sw__map *m, sw__point at, sw__mark mark, double r)
                         "class=\"little\" fill=\"#ffe2b8\" stroke=\"" AMBER
                         "\" stroke-width=\"1.5\"");
     } else if (mark == SW__MARK_NONE) {
-        sw__svg_circle(m->svg, at, 0.6 * r, "class=\"none\" fill=\"#6b6b6b\"");
+        sw__svg_circle(m->svg, at, 0.9 * r, "class=\"none\" fill=\"#6b6b6b\"");
     } else {
         const sw__point p[4] = {{at.x - r, at.y - r},
                                 {at.x + r, at.y - r},

@@ -39,6 +39,9 @@ static void add_verdict(const sw__map *m, sw__line *line)
         return;
     }
     sw__map_margin(m, o->margin, margin, sizeof margin);
+    sw__line_add(line, o->margin >= o->required_margin ? ""
+                       : o->margin >= 1 ? "does not hold as safely as wanted: "
+                                        : "does not hold: ");
     sw__line_add(line, "margin ");
     sw__line_add(line, margin);
     sw__line_add(line, " on the cut, ");

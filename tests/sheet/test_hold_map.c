@@ -99,6 +99,7 @@ START_TEST(marks)
     ck_assert_int_eq(count(svg, "left &amp; &lt;right&gt;"), 1);
     ck_assert_int_ge(count(svg, "class=\"margin\""), 6);
     ck_assert_int_eq(count(svg, "nan"), 0);
+    ck_assert_int_ge(count(svg, ">does not hold"), 1);
     sw_drawing *again = sw_hold_map(g.job, 0, g.hold, NULL, &err);
     ck_assert_str_eq(svg, sw_drawing_svg(again));
     sw_drawing_free(again);
