@@ -86,6 +86,9 @@ static void say_key(page *p, const char *field)
     for (char *c = name; *c; c++)
         if (*c == '-')
             *c = ' ';
+    char *per = strstr(name, " N per"); /* of a unit in two parts */
+    if (per)
+        *per = '\0';
     page_add(p, name + strlen("--"));
 }
 

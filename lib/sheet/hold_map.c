@@ -7,11 +7,13 @@
  * told by the mark's shape, by its colour, and as a number where there is room,
  * so that a black print says the same. Names and numbers keep off everything
  * that is drawn (map_places.c); a name that finds no room near has a line to
- * its place, a number without room is left out, the worst one never.
+ * its place, every number has one; a number without room is left out, the worst
+ * one never. Where the part does not rest before the cut there are no margins:
+ * its path is dots.
  *
  * Laid out from above: heading, drawing with graduated edges in the part's own
- * coordinates, legend with a scale bar. Everything is to one scale but the
- * signs themselves.
+ * coordinates, in both systems of units, legend with a scale bar. Everything is
+ * to one scale but the signs themselves.
  */
 #include "sheet/hold_map.h"
 #include "sheet/lettering.h"

@@ -225,7 +225,7 @@ has_not 'turning'
 run hold "$tmp/slides.yaml" --units si
 has 'at 50.8, 50.8 mm (2, 2 in)'
 good check "$tmp/slides.yaml" --assumed
-has '4.000 in (101.6 mm) by' 'largest clamp'
+has '4.000 in (101.6 mm) by' 'largest clamp 4496 lbf' 'S4: stiffness 100000'
 bad 2 '--required-margin: 30 is outside of 1 .. 20' hold "$tmp/slides.yaml" \
     --required-margin 30
 good hold "$yoke" --operation skim
