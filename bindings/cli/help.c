@@ -3,7 +3,7 @@
  * Help: the list of topics, and the options of one topic with one real
  * example.
  */
-#include "cli.h"
+#include "job.h"
 
 #include <string.h>
 
@@ -138,6 +138,8 @@ void help_command(page *p, request *r)
     if (request_option(r, "--part-material", strlen("--part-material")) ||
         request_option(r, "--bar-material", strlen("--bar-material")))
         say_names(p, "Materials:", sw_material_name);
+    if (c->run == run_check || c->run == run_hold)
+        say_job_keys(p);
     if (listed(c->more, "tools")) {
         page_add(p, "\n");
         say_names(p, "Tools:", sw_tool_name);

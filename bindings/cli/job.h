@@ -44,16 +44,33 @@ int judged_point(const judged *h, int point, sw_hold_point_out *worst);
 void say_job_assumed(page *p, const request *r, const sw_job *job,
                      int operation);
 void json_job_assumed(json *j, const sw_job *job, int operation);
+/* each with the clamps and operations that have it, of one operation or of all
+ * (-1) */
+void say_job_warnings(page *p, const sw_job *job, int operation, uint64_t bits);
 void say_job_not_checked(page *p, int hold);
 void json_job_not_checked(json *j, int hold);
 /* every field of a struct of the library */
 void json_struct(json *j, const void *base, int structure);
-/* "120, 80 mm" in the wanted system */
+/* "120, 80 mm (4.724, 3.15 in)", `us` the other way round */
 void say_place(page *p, int us, double x_mm, double y_mm);
 /* "+x", or "30 deg" */
 void say_direction(page *p, double deg);
 /* "C1, C2 and C3" of an operation */
 void say_clamps(page *p, const sw_job *job, int operation);
+
+/* job_keys.c: what may stand in a job file */
+void say_job_keys(page *p);
+
+/* say_path.c: the side of the path on which a mill has the part, and the way of
+ * its push; nothing where an operation does not mill */
+void say_job_milling(page *p, const sw_job *job, int index);
+
+/* say_rest.c */
+/* why it does not stay before the cut, one sentence or two without the last
+ * full stop */
+void say_no_rest(page *p, const judged *h);
+/* "all its supports stand in one line: ..."; 0 where that is not so */
+int say_supports_fault(page *p, const sw_fixture *f);
 
 /* say_hold.c, json_hold.c */
 void say_verdict(page *p, const judged *h);

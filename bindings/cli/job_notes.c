@@ -8,13 +8,22 @@
 #include <math.h>
 #include <string.h>
 
+/* Three decimals of an inch are as much as two of a millimetre. */
+static void say_place_in(page *p, int us, double x_mm, double y_mm)
+{
+    const double one = us ? 25.4 : 1, step = us ? 1000 : 100;
+    page_number(p, round(x_mm / one * step) / step, 7);
+    page_add(p, "," KEEP);
+    page_number(p, round(y_mm / one * step) / step, 7);
+    page_add(p, us ? KEEP "in" : KEEP "mm");
+}
+
 void say_place(page *p, int us, double x_mm, double y_mm)
 {
-    const double inch = 25.4;
-    page_number(p, us ? x_mm / inch : x_mm, 5);
-    page_add(p, "," KEEP);
-    page_number(p, us ? y_mm / inch : y_mm, 5);
-    page_add(p, us ? KEEP "in" : KEEP "mm");
+    say_place_in(p, us, x_mm, y_mm);
+    page_add(p, KEEP "(");
+    say_place_in(p, !us, x_mm, y_mm);
+    page_add(p, ")");
 }
 
 void say_direction(page *p, double deg)
@@ -77,6 +86,9 @@ static void say_key(page *p, const char *field)
     for (char *c = name; *c; c++)
         if (*c == '-')
             *c = ' ';
+    char *per = strstr(name, " N per"); /* of a unit in two parts */
+    if (per)
+        *per = '\0';
     page_add(p, name + strlen("--"));
 }
 
@@ -170,6 +182,50 @@ void json_job_assumed(json *j, const sw_job *job, int operation)
             json_assumed_one(j, &a);
     }
     json_close(j, ']');
+}
+
+/* ---- warnings ---- */
+
+/* "C1, C2: " and "skim: ", whoever has this warning; nothing where it is of
+ * the job as a whole. */
+static void say_warned(page *p, const sw_job *job, int operation, int bit)
+{
+    int said = 0;
+    for (int i = 0;; i++) {
+        const sw_job_clamp_out c = sw_job_clamp(job, i, NULL);
+        if (c.status)
+            break;
+        if (!(c.warnings >> bit & 1) ||
+            (operation >= 0 && !sw_job_has_clamp(job, operation, i)))
+            continue;
+        page_add(p, said++ ? ", " : "");
+        page_add(p, c.name);
+    }
+    for (int i = 0;; i++) {
+        const sw_job_operation_out o = sw_job_operation(job, i, NULL);
+        if (o.status)
+            break;
+        if (!(o.warnings >> bit & 1) || (operation >= 0 && i != operation))
+            continue;
+        page_add(p, said++ ? ", " : "");
+        page_add(p, o.name);
+    }
+    page_add(p, said ? ": " : "");
+}
+
+void say_job_warnings(page *p, const sw_job *job, int operation, uint64_t bits)
+{
+    page_add(p, bits ? "\nwarnings\n" : "");
+    for (int bit = 0; sw_warning_name(bit); bit++) {
+        if (!(bits >> bit & 1))
+            continue;
+        page_add(p, "  - ");
+        const size_t start = p->length;
+        say_warned(p, job, operation, bit);
+        page_add(p, sw_warning_text(bit));
+        page_wrap(p, start, 4);
+        page_add(p, "\n");
+    }
 }
 
 /* ---- not checked ---- */

@@ -76,6 +76,13 @@ static void say_contacts(page *p, int us, const sw_fixture *f)
             page_add(p, ", the part may lift off it");
         entry_done(p, start);
     }
+    page fault = {0};
+    if (say_supports_fault(&fault, f)) {
+        const size_t start = entry(p, "");
+        page_add(p, fault.text ? fault.text : "");
+        entry_done(p, start);
+    }
+    page_free(&fault);
     if (sw_fixture_count(f, SW_PART_STOP))
         page_add(p, "stops\n");
     for (int i = 0; !sw_fixture_stop(f, i, &stop, NULL); i++) {
@@ -201,6 +208,14 @@ static void say_operation(page *p, int us, const sw_job *job, int index)
         page_add(p, " of twist");
     }
     entry_done(p, start);
+    page sides = {0};
+    say_job_milling(&sides, job, index);
+    if (sides.text) {
+        start = entry(p, "");
+        page_add(p, sides.text);
+        entry_done(p, start);
+    }
+    page_free(&sides);
 }
 
 static void whole_text(request *r, page *p, const sw_job *job,
@@ -217,7 +232,7 @@ static void whole_text(request *r, page *p, const sw_job *job,
     page_add(p, "operations\n");
     for (int i = 0; i < (int)a.operations; i++)
         say_operation(p, r->us, job, i);
-    say_warnings(p, r->warnings);
+    say_job_warnings(p, job, -1, r->warnings);
     say_job_assumed(p, r, job, -1);
     say_job_not_checked(p, 0);
     say_caution(p);

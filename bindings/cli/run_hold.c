@@ -78,6 +78,10 @@ static int judge(request *r, const sw_job *job, int operation, judged *h)
                                               "--required-margin", &err);
         if (q.status)
             return complain_error(r, &err);
+        if (!(q.value >= 1 && q.value <= 20))
+            return complain(BAD_INPUT, r->command->name,
+                            "--required-margin: ", r->required_margin,
+                            " is outside of 1 .. 20", (char *)NULL);
         h->in.required_margin = q.value;
     }
     h->fixture = sw_job_fixture(job, operation, &err);
@@ -150,6 +154,26 @@ static int judge_all(request *r, const sw_job *job, judgement *g)
     return DONE;
 }
 
+/* "map: skim is drawn; bolt holes: --operation" */
+static void say_drawn(page *p, const request *r, const judgement *g)
+{
+    if (!r->map)
+        return;
+    page_add(p, "\n");
+    const size_t start = say_label(p, "map");
+    page_add(p, g->of[g->worst].about.name);
+    page_add(p, " is drawn");
+    int said = 0;
+    for (int i = 0; i < g->count; i++) {
+        if (i == g->worst)
+            continue;
+        page_add(p, said++ ? ", " : ", the worst of them; not drawn: ");
+        page_add(p, g->of[i].about.name);
+    }
+    page_add(p, said ? ": name it with --operation" : "");
+    say_done(p, start);
+}
+
 static void whole_text(request *r, page *p, const judgement *g)
 {
     const judged *worst = &g->of[g->worst];
@@ -163,7 +187,9 @@ static void whole_text(request *r, page *p, const judgement *g)
     page_add(p, "\n");
     for (int i = 0; i < g->count; i++)
         say_hold(p, r, &g->of[i], g->count == 1);
-    say_warnings(p, r->warnings);
+    say_drawn(p, r, g);
+    say_job_warnings(p, worst->job, r->operation ? worst->operation : -1,
+                     r->warnings);
     say_job_assumed(p, r, worst->job, r->operation ? worst->operation : -1);
     say_job_not_checked(p, 1);
     say_caution(p);

@@ -7,8 +7,6 @@
 #include <math.h>
 #include <string.h>
 
-#define FULL_TURN 6.283185307179586
-
 static void say_margin(page *p, double margin, double largest)
 {
     if (!is_known(margin)) {
@@ -31,100 +29,35 @@ static double largest_of(const judged *h)
     return sw_hold_resolve(&full, NULL) ? 1e4 : full.largest_margin;
 }
 
-/* Whether a place lies outside of all that stand around it: there is a gap of
- * more than half a turn between two of them. */
-static int outside_supports(const sw_fixture *f, double x, double y)
-{
-    double angle[64];
-    sw_support_in s;
-    int n = 0;
-    for (; n < 64 && !sw_fixture_support(f, n, &s, NULL); n++) {
-        if (hypot(s.x_mm - x, s.y_mm - y) < 1e-9)
-            return 0;
-        angle[n] = atan2(s.y_mm - y, s.x_mm - x);
-    }
-    for (int i = 0; i < n; i++) {
-        double next = FULL_TURN;
-        for (int k = 0; k < n; k++) {
-            double gap = angle[k] - angle[i];
-            gap += gap < 0 ? FULL_TURN : 0;
-            if (k != i && gap < next)
-                next = gap;
-        }
-        if (n > 1 && next > FULL_TURN / 2 + 1e-9)
-            return 1;
-    }
-    return n < 2;
-}
-
-/* "clamps C2 and C3 stand outside of the supports" */
-static int say_outside(page *p, const judged *h)
-{
-    char name[64][32];
-    int n = 0;
-    sw_clamp_in c;
-    for (int i = 0; !sw_fixture_clamp(h->fixture, i, &c, NULL); i++)
-        if (n < 64 && outside_supports(h->fixture, c.x_mm, c.y_mm))
-            copy_cut(name[n++], sizeof name[0], c.name);
-    for (int i = 0; i < n; i++) {
-        page_add(p, i == 0       ? n > 1 ? "clamps " : "clamp "
-                    : i == n - 1 ? " and "
-                                 : ", ");
-        page_add(p, name[i]);
-    }
-    if (n)
-        page_add(p, n > 1 ? " stand outside of the supports: put supports "
-                            "under them, or move them in"
-                          : " stands outside of the supports: put a support "
-                            "under it, or move it in");
-    return n;
-}
-
-static void say_no_rest(page *p, const judged *h)
+/* Whether the part goes almost straight: the centre it turns about is far off,
+ * or nowhere. */
+static int goes_straight(const judged *h)
 {
     const sw_hold_out *o = &h->out;
-    /* it may rest with the straps' pulls as they are, and not with the worst */
-    switch (o->rest == SW_REST_STAYS ? SW_REST_MOVES : o->rest) {
-    case SW_REST_ROCKS:
-        page_add(p, "It rocks before the cut: ");
-        if (!say_outside(p, h)) {
-            page_add(p, "the supports cannot carry what presses on it");
-            if (o->contact[0]) {
-                page_add(p, "; it leaves ");
-                page_add(p, o->contact);
-            }
-        }
-        break;
-    case SW_REST_MOVES:
-        if (is_known(o->rest_margin) && o->rest_margin < 1e-6) {
-            page_add(p, "It is on the point of rocking before the cut: ");
-            if (!say_outside(p, h))
-                page_add(p, "the supports only just carry what presses on it");
-            break;
-        }
-        page_add(p, "It does not hold: the side pull of the straps moves it "
-                    "before the cut");
-        if (is_known(o->rest_margin) && o->rest_margin < 1) {
-            page_add(p, ", at ");
-            page_number(p, o->rest_margin, 3);
-            page_add(p, " times what they pull");
-        }
-        page_add(p, "; level the straps, use spherical washers, or put a stop "
-                    "where they pull it");
-        break;
-    case SW_REST_LIGHT:
-        page_add(p, "It does not hold: support ");
-        page_add(p, o->contact);
-        page_add(p, " carries less than it must before the cut");
-        break;
-    default:
-        page_add(p, "It does not hold: nothing presses it on its supports");
-    }
+    const sw_job_out part = sw_job_about(h->job, NULL);
+    return !is_known(o->centre_x_mm) ||
+           hypot(o->centre_x_mm - part.centre_x_mm,
+                 o->centre_y_mm - part.centre_y_mm) >
+               2 * hypot(part.length_mm, part.width_mm);
 }
 
-/* "it slides", "it lifts off S3" */
-static void say_how(page *p, const sw_hold_out *o)
+/* The cut moves it, so the part turns the way the cut does. */
+static const char *turning(const judged *h)
 {
+    sw_load_in l;
+    const sw_hold_out *o = &h->out;
+    if (sw_fixture_load(h->fixture, (int)o->worst_load, &l, NULL))
+        return "turning";
+    const double Nmm = 1000 * l.moment_z_Nm +
+                       (l.x_mm - o->centre_x_mm) * l.force_y_N -
+                       (l.y_mm - o->centre_y_mm) * l.force_x_N;
+    return Nmm > 0 ? "turning counterclockwise" : "turning clockwise";
+}
+
+/* "it slides toward -x", "it lifts off S3" */
+static void say_how(page *p, const judged *h)
+{
+    const sw_hold_out *o = &h->out;
     switch (o->first_to_go) {
     case SW_GOES_LIFT:
         page_add(p, "it lifts off ");
@@ -135,6 +68,10 @@ static void say_how(page *p, const sw_hold_out *o)
         break;
     case SW_GOES_SLIDE:
         page_add(p, "it slides");
+        if (goes_straight(h) && is_known(o->slide_deg)) {
+            page_add(p, " toward ");
+            say_direction(p, round(o->slide_deg));
+        }
         if (o->contact[0]) {
             page_add(p, ", ");
             page_add(p, sw_word(SW_WORDS_PART, o->contact_part));
@@ -176,7 +113,7 @@ void say_verdict(page *p, const judged *h)
     page_add(p, " wanted");
     if (judged_verdict(h) != STAYS) {
         page_add(p, "; ");
-        say_how(p, o);
+        say_how(p, h);
     }
     page_add(p, ".");
 }
@@ -195,9 +132,11 @@ static void say_worst(page *p, int us, const judged *h)
     page_add(p, " high");
     say_done(p, start);
     start = say_label(p, "goes first");
-    say_how(p, o);
-    if (is_known(o->centre_x_mm) && o->first_to_go == SW_GOES_SLIDE) {
-        page_add(p, ", turning about ");
+    say_how(p, h);
+    if (o->first_to_go == SW_GOES_SLIDE && !goes_straight(h)) {
+        page_add(p, ", ");
+        page_add(p, turning(h));
+        page_add(p, " about ");
         say_place(p, us, round(o->centre_x_mm), round(o->centre_y_mm));
     }
     say_done(p, start);
@@ -209,10 +148,10 @@ static void say_bounds(page *p, const judged *h)
     const double largest = largest_of(h);
     size_t start = say_label(p, "ceiling");
     say_margin(p, o->margin_ceiling, largest);
-    page_add(p, o->margin_ceiling < 1
-                    ? ": nothing of this layout can hold this cut, however "
-                      "the supports share it"
-                    : ": no more is possible, however the supports share it");
+    page_add(p, o->margin_ceiling >= largest
+                    ? ", however the supports share it"
+                    : " with these clamp forces, however the supports share "
+                      "it");
     say_done(p, start);
     if (is_known(o->margin_stops_idle) &&
         fabs(o->margin_stops_idle - o->margin) > 0.1 * o->margin) {
@@ -265,6 +204,44 @@ static void say_limit_torque(page *p, int us, const judged *h)
     }
 }
 
+/* The least of all clamps together, and of each; one that this leaves idle is
+ * no clamp to be left loose. */
+static void say_least(page *p, int us, const judged *h)
+{
+    const sw_hold_out *o = &h->out;
+    const size_t start = say_label(p, "least clamping");
+    say_force(p, us, o->least_total_N);
+    page_add(p, " together, where each clamp has its own force");
+    int said = 0;
+    for (int i = 0;; i++) {
+        const sw_hold_contact_out c =
+            sw_hold_contact(h->hold, -1, SW_PART_CLAMP, i, NULL);
+        if (c.status)
+            break;
+        if (!is_known(c.least_total_N) || c.least_total_N < 0.5)
+            continue;
+        page_add(p, said++ ? ", " : ": ");
+        page_add(p, c.name);
+        page_add(p, KEEP);
+        say_force(p, us, c.least_total_N);
+    }
+    for (int i = 0, slack = 0;; i++) {
+        const sw_hold_contact_out c =
+            sw_hold_contact(h->hold, -1, SW_PART_CLAMP, i, NULL);
+        if (c.status) {
+            page_add(p, slack ? " (almost) idle: tighten all alike all the same"
+                              : "");
+            break;
+        }
+        if (!is_known(c.least_total_N) ||
+            c.least_total_N > 0.1 * o->least_total_N / h->about.clamps)
+            continue;
+        page_add(p, slack++ ? ", " : "; the sum is least with ");
+        page_add(p, c.name);
+    }
+    say_done(p, start);
+}
+
 static void say_limit(page *p, int us, const judged *h)
 {
     const sw_hold_out *o = &h->out;
@@ -285,16 +262,8 @@ static void say_limit(page *p, int us, const judged *h)
         page_add(p, " times the clamping holds less again");
     }
     say_done(p, start);
-    if (is_known(o->least_total_N)) {
-        start = say_label(p, "least clamping");
-        say_force(p, us, o->least_total_N);
-        page_add(p, " together, where each clamp has its own force");
-        if (o->switched_off[0]) {
-            page_add(p, "; nothing is asked of ");
-            page_add(p, o->switched_off);
-        }
-        say_done(p, start);
-    }
+    if (is_known(o->least_total_N))
+        say_least(p, us, h);
 }
 
 static void say_push(page *p, int us, const judged *h)
@@ -332,9 +301,15 @@ static void say_push(page *p, int us, const judged *h)
 
 void say_hold_points(page *p, const request *r, const judged *h)
 {
-    enum { AT = 9, MARGIN = 34, HOW = 44 };
+    enum { AT = 9, MARGIN = 44, HOW = 54 };
     sw_hold_point_out one;
-    page_add(p, "\n  point  at                       margin    goes first\n");
+    page_add(p, "\n  point");
+    page_tab(p, AT);
+    page_add(p, "at");
+    page_tab(p, MARGIN);
+    page_add(p, "margin");
+    page_tab(p, HOW);
+    page_add(p, "goes first\n");
     for (int i = 0; judged_point(h, i, &one); i++) {
         page_add(p, "  ");
         page_add(p, one.name);

@@ -98,6 +98,8 @@ typedef struct {
     double worst_z_mm;    /**< its tool point */
     double centre_x_mm;   /**< about which the part turns as it slides */
     double centre_y_mm;   /**< about which the part turns as it slides */
+    double slide_deg;     /**< way in which the middle of the supports goes as
+                               the part slides, from +x toward +y */
     double loads;         /**< how many were looked at */
     int corners;          /**< sw_corners */
     double clamp_total_N; /**< of all clamps, as given */

@@ -115,6 +115,12 @@ typedef struct {
     uint64_t warnings;      /**< SW_WARN_ bits */
     char name[32];          /**< its name, or its number */
     int cut_kind;           /**< sw_cut_kind */
+    int milling_mode;       /**< sw_milling_mode; open: no milling */
+    int cut_way;            /**< sw_cut_way of side milling: up, and the work
+                                 lies on the left of the feed, or climb, and it
+                                 lies on the right; open: none */
+    double push_deg;        /**< way of the mean sideways force of milling on
+                                 the part, counterclockwise from the feed */
     double clamps;          /**< how many clamps it has */
     double required_margin; /**< wanted on the cut */
     double points;          /**< of the path */

@@ -119,7 +119,7 @@ SW_API int sw_status_count(void);
     X(SW_WARN_NUT_TRAVEL, 10, "nut_travel",                                    \
       "the nut moves sideways by more than the slot's clearance")              \
     X(SW_WARN_STRAP_YIELDS, 11, "strap_yields",                                \
-      "the strap bends past the yield assumed for it")                         \
+      "the strap or bar bends past the yield assumed for it")                  \
     X(SW_WARN_STUD_NEAR_HEEL, 12, "stud_near_heel",                            \
       "the stud stands nearer the heel than the toe: the heel takes the "      \
       "larger share")                                                          \
@@ -140,8 +140,8 @@ SW_API int sw_status_count(void);
     X(SW_WARN_LUBRICATION_CONFLICT, 19, "lubrication_conflict",                \
       "handbooks disagree about this condition: measure your own K")           \
     X(SW_WARN_TABLE_FROM_MEMORY, 20, "table_from_memory",                      \
-      "a nut, hole, grade, material, friction or scatter value that entered "  \
-      "was written from memory or by common practice, without a source")       \
+      "a value of a table that entered was written from memory or by common "  \
+      "practice, without a source")                                            \
     X(SW_WARN_UNUSED_INPUT, 21, "unused_input",                                \
       "a value was given that nothing here uses, such as a radius for a flat " \
       "nose or a lubrication beside a nut factor")                             \

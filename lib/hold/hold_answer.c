@@ -45,7 +45,10 @@ const char *sw_hold_rest_text(int rest)
         return "the part rocks under its own clamps: together they press "
                "outside of its supports";
     case SW_REST_MOVES:
-        return "the side pull of the straps moves the part before the cut";
+        return "side pull of the straps or drag of their nuts moves the part "
+               "before the cut: level the straps, use spherical washers, hold "
+               "each strap with a second spanner while its nut is turned, or "
+               "put a stop where they push it";
     case SW_REST_LIGHT:
         return "a support that must carry does not, or less than it must";
     case SW_REST_LOOSE:
@@ -206,6 +209,10 @@ sw_hold_out sw_hold_total(const sw_hold *h, sw_error *err)
     out.worst_z_mm = p.z_mm;
     out.centre_x_mm = p.centre_x_mm;
     out.centre_y_mm = p.centre_y_mm;
+    const sw__verdict *v = &h->verdict[h->worst];
+    out.slide_deg = v->goes == SW_GOES_SLIDE && hypot(v->v[0], v->v[1]) > 0
+                        ? SW__DEG(atan2(v->v[1], v->v[0]))
+                        : SW_UNSET;
     out.loads = h->rig.loads;
     out.corners = h->rig.ranges == 0   ? SW_CORNERS_NONE
                   : h->rig.ranges <= 6 ? SW_CORNERS_ALL

@@ -51,6 +51,7 @@ const sw_field sw__hold_out_fields[] = {
     SW__OUT(worst_z_mm, "mm"),
     SW__OUT(centre_x_mm, "mm"),
     SW__OUT(centre_y_mm, "mm"),
+    SW__OUT(slide_deg, "deg"),
     SW__OUT(loads, ""),
     SW__OUT_WORD(corners, SW_WORDS_CORNERS),
     SW__OUT(clamp_total_N, "N"),

@@ -163,8 +163,13 @@ static int solve_mill(draft *d)
     const sw_milling_out m = sw_milling(in, &inner);
     if (m.status)
         return fail(d, &inner);
+    /* the mean is the first: whoever asks for the way of the push finds it */
     add(d, m.mean_x_N, m.mean_y_N, m.mean_z_N, m.mean_mx_Nm, m.mean_my_Nm,
         m.mean_mz_Nm);
+    d->op->out.milling_mode = in->mode;
+    d->op->out.cut_way = in->mode == SW_MILL_SIDE ? in->way : 0;
+    if (hypot(m.mean_x_N, m.mean_y_N) > 0)
+        d->op->out.push_deg = SW__DEG(atan2(m.mean_y_N, m.mean_x_N));
     add(d, m.peak_x_N, m.peak_y_N, m.peak_z_N, m.peak_mx_Nm, m.peak_my_Nm,
         m.peak_mz_Nm);
     for (int i = 0; i < INSTANTS; i++) {
@@ -326,6 +331,7 @@ int sw__job_cut(sw_job *job, sw__reader *r, int map, const char *name,
                           .with = &d};
     w->open(&d);
     op->out.cut_kind = kind;
+    op->out.push_deg = SW_UNSET;
     status = sw__read_map(r, map, &d.shape);
     /* where nobody says how large the tool is, and on a circle, whose part is
      * a polygon here */

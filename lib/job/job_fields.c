@@ -76,6 +76,9 @@ const sw_field sw__job_clamp_out_fields[] = {
 const sw_field sw__job_operation_out_fields[] = {
     SW__OUT_TEXT(name),
     SW__OUT_WORD(cut_kind, SW_WORDS_CUT_KIND),
+    SW__OUT_WORD(milling_mode, SW_WORDS_MILLING),
+    SW__OUT_WORD(cut_way, SW_WORDS_CUT_WAY),
+    SW__OUT(push_deg, "deg"),
     SW__OUT(clamps, ""),
     SW__OUT(required_margin, ""),
     SW__OUT(points, ""),

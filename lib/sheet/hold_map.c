@@ -7,11 +7,13 @@
  * told by the mark's shape, by its colour, and as a number where there is room,
  * so that a black print says the same. Names and numbers keep off everything
  * that is drawn (map_places.c); a name that finds no room near has a line to
- * its place, a number without room is left out, the worst one never.
+ * its place, every number has one; a number without room is left out, the worst
+ * one never. Where the part does not rest before the cut there are no margins:
+ * its path is dots.
  *
  * Laid out from above: heading, drawing with graduated edges in the part's own
- * coordinates, legend with a scale bar. Everything is to one scale but the
- * signs themselves.
+ * coordinates, in both systems of units, legend with a scale bar. Everything is
+ * to one scale but the signs themselves.
  */
 #include "sheet/hold_map.h"
 #include "sheet/lettering.h"
@@ -101,10 +103,20 @@ static sw__box extent(const sw__map *m)
     return b;
 }
 
+static int labels(const sw__rule *r)
+{
+    return (int)(floor(r->high / r->step + 1e-6) -
+                 ceil(r->low / r->step - 1e-6)) +
+           1;
+}
+
+/* Left and below in the system that comes first, right and above in the
+ * other. */
 static sw__rule rule_of(const sw__map *m, int edge)
 {
-    const double unit = m->us ? 25.4 : 1;
-    const int across = edge == SW__EDGE_BOTTOM;
+    const int second = edge == SW__EDGE_RIGHT || edge == SW__EDGE_TOP;
+    const double unit = m->us != second ? 25.4 : 1;
+    const int across = edge == SW__EDGE_BOTTOM || edge == SW__EDGE_TOP;
     const double px = across ? m->frame.right - m->frame.left
                              : m->frame.bottom - m->frame.top;
     const double high_mm = across ? m->left_mm + px / m->px_per_mm : m->top_mm;
@@ -114,11 +126,42 @@ static sw__rule rule_of(const sw__map *m, int edge)
     r.low = (across ? m->left_mm : m->top_mm - px / m->px_per_mm) / unit;
     r.high = high_mm / unit;
     r.text_px = 0.85 * m->em;
-    const double parts = fmax(1, floor(px / (5 * m->em)));
-    r.step = sw__scale_step(r.high - r.low, (int)parts);
+    /* at least two numbers, as far as there is room for them */
+    const double least = fmax(1, floor(px / (5 * m->em)));
+    int parts = (int)least;
+    do
+        r.step = sw__scale_step(r.high - r.low, parts++);
+    while (labels(&r) < 2 && parts < 8 * (int)least);
     r.divisions =
         sw__scale_divisions(px * r.step / (r.high - r.low), r.text_px);
     return r;
+}
+
+static int shows_both(const sw__map *m)
+{
+    return m->how.show == SW_SHOW_SI_FIRST || m->how.show == SW_SHOW_US_FIRST;
+}
+
+static void draw_rules(sw__map *m)
+{
+    const double em = m->em;
+    const char *const unit[] = {"x, y mm", "x, y in"};
+    for (int edge = SW__EDGE_LEFT; edge <= SW__EDGE_TOP; edge++) {
+        const sw__rule r = rule_of(m, edge);
+        const int second = edge > SW__EDGE_BOTTOM;
+        if (second && !shows_both(m))
+            continue;
+        if (!second)
+            sw__scale_grid(m->svg, &m->frame, &r);
+        sw__scale_rule(m->svg, &m->frame, &r);
+    }
+    sw__svg_text(m->svg, (sw__point){0.3 * em, m->frame.bottom + 1.9 * em},
+                 "start", "", unit[m->us]);
+    if (shows_both(m))
+        sw__svg_text(
+            m->svg,
+            (sw__point){m->how.width_px - 0.3 * em, m->frame.top - 1.2 * em},
+            "end", "", unit[!m->us]);
 }
 
 /* The frame below y: as wide as the page allows, everything in it to scale,
@@ -127,7 +170,9 @@ static void lay(sw__map *m, double y)
 {
     const sw__box b = extent(m);
     const double around = 4.2 * m->em, edge = 4.2 * m->em;
-    const double wide = m->how.width_px - edge - 1.5 * m->em;
+    const double wide =
+        m->how.width_px - edge - (shows_both(m) ? edge : 1.5 * m->em);
+    y += shows_both(m) ? 2.2 * m->em : 0;
     const double across = fmax(1e-6, b.right - b.left);
     const double along = fmax(1e-6, b.bottom - b.top);
     m->px_per_mm = fmin((wide - 2 * around) / across,
@@ -155,13 +200,7 @@ static double draw(sw__map *m, sw__svg *s, sw_error *err, int *status)
     *status = sw__occupied_open(&m->occupied, &m->frame, err);
     if (*status)
         return 0;
-    for (int edge = SW__EDGE_LEFT; edge <= SW__EDGE_BOTTOM; edge++) {
-        const sw__rule r = rule_of(m, edge);
-        sw__scale_grid(s, &m->frame, &r);
-        sw__scale_rule(s, &m->frame, &r);
-    }
-    sw__svg_text(s, (sw__point){0.3 * m->em, m->frame.bottom + 1.9 * m->em},
-                 "start", "", m->us ? "x, y in" : "x, y mm");
+    draw_rules(m);
     sw__map_part(m);
     sw__map_contacts(m);
     sw__map_path(m);

@@ -24,9 +24,10 @@ void sw__occupied_take(sw__occupied *o, const sw__box *b);
 void sw__occupied_line(sw__occupied *o, sw__point from, sw__point to,
                        double half);
 /* Puts words of this width about a place, as near as there is room; 0 where
- * there is none within `far`. `b` is where they then stand. */
-int sw__occupied_place(sw__occupied *o, sw__point at, double off, double far,
-                       double width, double height, sw__box *b);
+ * there is none within `far`. `b` is where they then stand: up right first and
+ * then round, or `over` it first and under it next. */
+int sw__occupied_place(sw__occupied *o, sw__point at, int over, double off,
+                       double far, double width, double height, sw__box *b);
 
 /* One point of the path. */
 typedef struct {
@@ -61,11 +62,15 @@ static inline sw__point sw__map_at(const sw__map *m, double x, double y)
 typedef enum {
     SW__MARK_HOLDS = 1, /* a ring: the wanted margin is there */
     SW__MARK_LITTLE,    /* a triangle: less than wanted */
-    SW__MARK_GOES       /* a filled square: the cut moves the part */
+    SW__MARK_GOES,      /* a filled square: the cut moves the part */
+    SW__MARK_NONE       /* a dot: the part does not rest before the cut */
 } sw__mark;
 
 sw__mark sw__map_mark_of(const sw__map *m, double margin);
-void sw__map_mark(sw__map *m, sw__point at, sw__mark mark);
+/* `r`: about half its width, px */
+void sw__map_mark(sw__map *m, sw__point at, sw__mark mark, double r);
+/* whether the part rests until the cut comes */
+int sw__map_rests(const sw__map *m);
 void sw__map_margin(const sw__map *m, double margin, char *text, size_t room);
 
 void sw__map_part(sw__map *m);     /* map_contacts.c */

@@ -144,7 +144,7 @@ static void name_at(sw__map *m, double x, double y, const char *name,
     sw__box b;
     const sw__point at = sw__map_at(m, x, y);
     const double width = m->em * (sw__letters_em(name, 1) + 0.2);
-    if (!sw__occupied_place(&m->occupied, at, 0.75 * m->em, 9 * m->em, width,
+    if (!sw__occupied_place(&m->occupied, at, 0, 0.75 * m->em, 9 * m->em, width,
                             m->em, &b))
         return;
     const sw__point to = {fmin(fmax(at.x, b.left), b.right),

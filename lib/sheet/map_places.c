@@ -72,15 +72,17 @@ void sw__occupied_line(sw__occupied *o, sw__point from, sw__point to,
     }
 }
 
-int sw__occupied_place(sw__occupied *o, sw__point at, double off, double far,
-                       double width, double height, sw__box *b)
+int sw__occupied_place(sw__occupied *o, sw__point at, int over, double off,
+                       double far, double width, double height, sw__box *b)
 {
     enum { WAYS = 16 };
+    static const double upright[WAYS] = {
+        90,  270, 67.5, 112.5, 247.5, 292.5, 45, 135,
+        225, 315, 22.5, 157.5, 202.5, 337.5, 0,  180};
     const double step = fmax(CELL, 0.4 * height);
     for (double d = off; d <= far + 1e-9; d += step)
         for (int i = 0; i < WAYS; i++) {
-            /* up right first, then round */
-            const double deg = 45 - 360.0 * i / WAYS;
+            const double deg = over ? upright[i] : 45 - 360.0 * i / WAYS;
             const double ux = cos(SW__RAD(deg)), uy = -sin(SW__RAD(deg));
             const double x = at.x + ux * (d + width / 2);
             const double y = at.y + uy * (d + height / 2);

@@ -19,21 +19,29 @@ static void add_verdict(const sw__map *m, sw__line *line)
     const sw_hold_out *o = &m->out;
     switch (o->rest) {
     case SW_REST_ROCKS:
-        sw__line_add(line, "it rocks before the cut");
+        sw__line_add(line, "does not hold: it rocks before the cut");
         return;
     case SW_REST_MOVES:
-        sw__line_add(line, "the straps move it before the cut");
+        sw__line_add(line, "does not hold: the straps move it before the cut");
         return;
     case SW_REST_LIGHT:
-        sw__line_add(line, "a support carries less than it must");
+        sw__line_add(line,
+                     "does not hold: a support carries less than it must");
         return;
     case SW_REST_LOOSE:
-        sw__line_add(line, "nothing presses it on its supports");
+        sw__line_add(line, "does not hold: nothing presses it on its supports");
         return;
     default:
         break;
     }
+    if (!sw__map_rests(m)) {
+        sw__line_add(line, "does not hold: the straps move it before the cut");
+        return;
+    }
     sw__map_margin(m, o->margin, margin, sizeof margin);
+    sw__line_add(line, o->margin >= o->required_margin ? ""
+                       : o->margin >= 1 ? "does not hold as safely as wanted: "
+                                        : "does not hold: ");
     sw__line_add(line, "margin ");
     sw__line_add(line, margin);
     sw__line_add(line, " on the cut, ");
@@ -115,11 +123,28 @@ static void legend_marks(row *r)
     static const char *const words[] = {
         [SW__MARK_HOLDS] = "margin as wanted or more",
         [SW__MARK_LITTLE] = "less than wanted",
-        [SW__MARK_GOES] = "below 1: the cut moves it"};
-    for (int mark = SW__MARK_HOLDS; mark <= SW__MARK_GOES; mark++)
-        sw__map_mark(r->m, next(r, words[mark]), (sw__mark)mark);
-    sw__svg_circle(r->m->svg, next(r, "worst point"), 0.6 * r->m->em,
-                   "fill=\"none\" stroke=\"#1a1a1a\" stroke-width=\"2\"");
+        [SW__MARK_GOES] = "below 1: the cut moves it",
+        [SW__MARK_NONE] = "path, no margin: the part does not rest before the "
+                          "cut"};
+    int used[SW__MARK_NONE + 1] = {0};
+    for (int i = 0; i < r->m->points; i++)
+        used[sw__map_mark_of(r->m, r->m->point[i].margin)] = 1;
+    for (int mark = SW__MARK_HOLDS; mark <= SW__MARK_NONE; mark++)
+        if (used[mark])
+            sw__map_mark(r->m, next(r, words[mark]), (sw__mark)mark,
+                         0.3 * r->m->em);
+    if (sw__map_rests(r->m))
+        sw__svg_circle(r->m->svg, next(r, "worst point"), 0.6 * r->m->em,
+                       "fill=\"none\" stroke=\"#1a1a1a\" stroke-width=\"2\"");
+}
+
+/* Whether a clamp of the operation has its stud beside the part. */
+static int has_studs(const sw__map *m)
+{
+    for (int i = 0; i < m->job->clamps; i++)
+        if (m->op->has[i] && sw__is_set(m->job->clamp[i].out.toward_deg))
+            return 1;
+    return 0;
 }
 
 static void legend_contacts(row *r)
@@ -141,7 +166,8 @@ static void legend_contacts(row *r)
         sw__svg_polygon(m->svg, p, 3, "fill=\"#33507a\"");
     }
     if (m->op->out.clamps > 0) {
-        const sw__point c = next(r, "clamp, its stud where it has one");
+        const sw__point c =
+            next(r, has_studs(m) ? "clamp, bar to its stud" : "clamp");
         const sw__point p[4] = {{c.x - 0.4 * em, c.y - 0.4 * em},
                                 {c.x + 0.4 * em, c.y - 0.4 * em},
                                 {c.x + 0.4 * em, c.y + 0.4 * em},
@@ -215,14 +241,17 @@ double sw__map_legend(sw__map *m, double y)
 void sw__map_about(const sw__map *m, char *text, size_t room)
 {
     char margin[40];
-    int count[SW__MARK_GOES + 1] = {0};
+    int count[SW__MARK_NONE + 1] = {0};
     for (int i = 0; i < m->points; i++)
         count[sw__map_mark_of(m, m->point[i].margin)]++;
     sw__line line = sw__line_start(text, room);
     add_title(m, &line);
     sw__line_add(&line, ": ");
     add_verdict(m, &line);
-    sw__line_add(&line, ". Of ");
+    sw__line_add(&line, ".");
+    if (!sw__map_rests(m))
+        return;
+    sw__line_add(&line, " Of ");
     sw__line_add_number(&line, m->points);
     sw__line_add(&line, " points ");
     sw__line_add_number(&line, count[SW__MARK_HOLDS]);

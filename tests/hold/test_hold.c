@@ -704,10 +704,38 @@ START_TEST(nearly_symmetric)
 }
 END_TEST
 
+/* A push through the middle of a symmetrical fixture: the part goes the way it
+ * is pushed, whatever the way. */
+START_TEST(slides_along)
+{
+    static const char fixture[] =
+        "support 0 0 0 0.15;support 200 0 0 0.15;support 200 200 0 0.15;"
+        "support 0 200 0 0.15;clamp 100 100 0 4000 0 0 0 0 0 0;"
+        "load 100 100 0 -300 0 0 0 0 0";
+    for (int deg = 0; deg < 360; deg += 45) {
+        placed p = as_it_is;
+        p.turn_deg = deg;
+        sw_hold *h = solved("push", fixture, &p);
+        const sw_hold_out o = total("push", h);
+        ck_assert_int_eq(o.first_to_go, SW_GOES_SLIDE);
+        /* opposite to x as it was turned */
+        const double off = remainder(o.slide_deg - deg - 180, 360);
+        must(fabs(off) < 0.1, "turned %d: toward %g", deg, o.slide_deg);
+        sw_hold_free(h);
+    }
+    const sw_hold_out lifts =
+        answer("lift", "support 0 0 0 0.15;support 200 0 0 0.15;support 100 "
+                       "150 0 0.15;clamp 100 60 0 3000 0 0 0 0 0 0;load 100 20 "
+                       "0 0 0 200 0 0 0");
+    ck_assert(lifts.slide_deg == SW_UNSET);
+}
+END_TEST
+
 int main(void)
 {
-    return RUN_TESTS("hold", known, elsewhere, at_the_limit, two_pads,
-                     only_stops, seated_stops, before_the_cut, few_contacts,
-                     refused, contacts, ranges, points, comes_back, stopped,
-                     assumed, idle_of_all, nearly_symmetric);
+    return RUN_TESTS("hold", slides_along, known, elsewhere, at_the_limit,
+                     two_pads, only_stops, seated_stops, before_the_cut,
+                     few_contacts, refused, contacts, ranges, points,
+                     comes_back, stopped, assumed, idle_of_all,
+                     nearly_symmetric);
 }
