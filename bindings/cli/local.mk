@@ -38,6 +38,6 @@ strapwise_SOURCES = \
 	bindings/cli/json_answer.c \
 	bindings/cli/input.c bindings/cli/page.c bindings/cli/output.c \
 	bindings/cli/picture.c \
-	bindings/cli/job.h bindings/cli/job_file.c bindings/cli/job_notes.c \
+	bindings/cli/job.h bindings/cli/job_file.c bindings/cli/job_notes.c bindings/cli/job_clamps.c \
 	bindings/cli/run_check.c \
 	bindings/cli/run_hold.c bindings/cli/say_hold.c bindings/cli/json_hold.c

@@ -152,6 +152,12 @@ static void say_clamp(page *p, int us, const sw_job_clamp_out *c)
         page_add(p, " to the right of one who stands at the stud");
         entry_done(p, start);
     }
+    if (c->clamp_fault > SW_CLAMP_FAULT_NONE) {
+        start = entry(p, "");
+        page_add(p, "must not be used: ");
+        say_fault(p, us, c);
+        entry_done(p, start);
+    }
     if (c->mark) {
         start = entry(p, "");
         page_add(p, "marks on the part ");
@@ -217,7 +223,7 @@ static void whole_text(request *r, page *p, const sw_job *job,
     page_add(p, "operations\n");
     for (int i = 0; i < (int)a.operations; i++)
         say_operation(p, r->us, job, i);
-    say_warnings(p, r->warnings);
+    say_job_warnings(p, job, -1, r->warnings);
     say_job_assumed(p, r, job, -1);
     say_job_not_checked(p, 0);
     say_caution(p);
@@ -292,7 +298,7 @@ static void whole_json(request *r, page *p, const sw_job *job,
     json_close(&j, ']');
     json_job_assumed(&j, job, -1);
     json_job_not_checked(&j, 0);
-    json_warnings(&j, "warnings", r->warnings);
+    json_job_warnings(&j, job, r->warnings);
     json_end(&j);
 }
 

@@ -30,6 +30,7 @@ typedef struct {
     double at[3];
     int placed;
     char tool[64];
+    char grade[32]; /* of a screw */
     union {
         struct {
             sw_strap_in in;
@@ -77,6 +78,21 @@ int sw__clamp_note(sw__clamp_draft *d,
 
 /* Judges the pad under a clamp. (clamp_pad.c) */
 int sw__clamp_pad(sw__clamp_draft *d);
+
+/* Judges the stud of a strap, from what it does at the low end, the median and
+ * the high end of its tension. (clamp_strength.c) */
+void sw__clamp_judge_strap(sw__clamp_draft *d, const sw_strap_out *low,
+                           const sw_strap_out *s, const sw_strap_out *high,
+                           const sw_torque_in *torque);
+
+/* Judges a screw by the grade it was given. 0 or an error. */
+int sw__clamp_judge_screw(sw__clamp_draft *d, const sw_screw_in *full,
+                          const sw_screw_out *s);
+
+/* Judges pressure and force by what the maker allows; SW_UNSET: not said. */
+void sw__clamp_judge_device(sw__clamp_draft *d, double force_N,
+                            double allowed_N, double pressure_MPa,
+                            double allowed_MPa);
 
 /* Sets the tool that the clamp names to the torque, which becomes what the tool
  * can be set to. Nothing where it names none. (clamps.c) */

@@ -79,7 +79,8 @@ static int solve_screw(sw__clamp_draft *d)
     d->out->prevailing_torque_Nm = 0;
     d->out->scatter_pct = full.scatter_pct;
     take_force(d, s.force_low_N, s.force_N, s.force_high_N, s.warnings);
-    return sw__clamp_note(d, ask_screw);
+    const int judged = sw__clamp_judge_screw(d, &full, &s);
+    return judged ? judged : sw__clamp_note(d, ask_screw);
 }
 
 /* ---- cylinders and arms ---- */
@@ -102,6 +103,9 @@ static int solve_cylinder(sw__clamp_draft *d)
     if (c.status)
         return sw__clamp_fail(d, &inner);
     take_force(d, c.force_low_N, c.force_N, c.uncapped_N, c.warnings);
+    sw__clamp_judge_device(d, c.uncapped_N, d->of.cylinder.limit_N,
+                           d->of.cylinder.pressure_MPa,
+                           c.pressure_at_limit_MPa);
     return sw__clamp_note(d, ask_cylinder);
 }
 
@@ -122,9 +126,18 @@ static int solve_swing(sw__clamp_draft *d)
     const sw_swing_out s = sw_swing(&d->of.swing, &inner);
     if (s.status)
         return sw__clamp_fail(d, &inner);
+    const sw_swing_in *in = &d->of.swing;
+    double allowed = s.allowed_pressure_MPa;
+    if (sw__is_set(in->rated_pressure_MPa)) /* a short arm gives no more */
+        allowed = sw__is_set(allowed) ? fmin(allowed, in->rated_pressure_MPa)
+                                      : in->rated_pressure_MPa;
+    sw__clamp_judge_device(d, s.available_N, s.allowed_N, in->pressure_MPa,
+                           allowed);
+    /* what is over the limit acts all the same */
+    const double use = sw__is_set(d->out->limit_use) ? d->out->limit_use : 1;
     take_force(d, s.force_N, s.force_N,
                sw__is_set(s.available_N) ? fmax(s.available_N, s.force_N)
-                                         : s.force_N,
+                                         : s.force_N * fmax(1, use),
                s.warnings);
     return sw__clamp_note(d, ask_swing);
 }

@@ -189,6 +189,7 @@ static int solve_strap(sw__clamp_draft *d)
     o->force_N = s.toe_force_N;
     take_ends(o, &low, &high);
     o->warnings |= s.warnings | low.warnings | high.warnings;
+    sw__clamp_judge_strap(d, &low, &s, &high, &torque);
     if (o->force_low_N > 0)
         status = note_strap(d, o->force_N);
     if (o->force_low_N > 0)

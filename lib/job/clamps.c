@@ -93,6 +93,13 @@ static int take_tool(sw__reader *r, int node, void *with)
     return sw__take_text(r, node, "tool", d->tool, sizeof d->tool);
 }
 
+/* A strap has its grade in a field. */
+static int take_grade(sw__reader *r, int node, void *with)
+{
+    sw__clamp_draft *d = with;
+    return sw__take_text(r, node, "grade", d->grade, sizeof d->grade);
+}
+
 static int take_second(sw__reader *r, int node, void *with)
 {
     sw__clamp_draft *d = with;
@@ -114,6 +121,8 @@ static int keep_pad(sw__reader *r, int node, void *with)
     }
 static const sw__special key_turned[] = {
     KEYS_OF_ALL, {"tool", take_tool}, {NULL, NULL}};
+static const sw__special key_screw[] = {
+    KEYS_OF_ALL, {"tool", take_tool}, {"grade", take_grade}, {NULL, NULL}};
 static const sw__special key_bar[] = {
     KEYS_OF_ALL, {"second place", take_second}, {NULL, NULL}};
 static const sw__special key_plain[] = {KEYS_OF_ALL, {NULL, NULL}};
@@ -246,9 +255,10 @@ static void start(sw__clamp_draft *d, const sw__clamp_way *w,
     d->shape = (sw__shape){.what = "a clamp of this kind",
                            .form = d->form,
                            .forms = 1,
-                           .special = w->turned     ? key_turned
-                                      : w->pads > 1 ? key_bar
-                                                    : key_plain,
+                           .special = w->turned && !w->stud ? key_screw
+                                      : w->turned           ? key_turned
+                                      : w->pads > 1         ? key_bar
+                                                            : key_plain,
                            .with = d};
     d->shape.forms += w->open(d);
     d->out = &clamp->out;
@@ -262,6 +272,7 @@ static void start(sw__clamp_draft *d, const sw__clamp_way *w,
             memcpy((char *)o + f->offset, &open, sizeof open);
     }
     o->pull_low_N = o->pull_high_N = o->drag_low_N = o->drag_high_N = 0;
+    o->clamp_fault = SW_CLAMP_FAULT_NONE;
 }
 
 /* A bond peels from its edge, which a force in its middle cannot show. */

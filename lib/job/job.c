@@ -166,5 +166,6 @@ void sw_job_free(sw_job *job)
         free(job->operation[i].point);
     free(job->assumed);
     free(job->slight);
+    free(job->remark);
     free(job);
 }

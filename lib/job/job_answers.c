@@ -104,6 +104,12 @@ int sw_job_matters(const sw_job *job, int index)
     return job && index >= 0 && index < job->assumptions && !job->slight[index];
 }
 
+const char *sw_job_remark(const sw_job *job, int index)
+{
+    return job && index >= 0 && index < job->remarks ? job->remark[index]
+                                                     : NULL;
+}
+
 const char *sw_job_not_checked(int index)
 {
     static const char *const sentence[] = {

@@ -131,6 +131,35 @@ run hold "$tmp/rocks.yaml"
 check test "$status" -eq 1
 has 'It rocks before the cut: clamp C1 stands outside of the supports'
 
+# ---- clamps that must not be used, whatever the margin
+
+spoil walks 's/heel height: 33 mm/heel height: 13 mm/'
+has 'It must not be used: clamp C1: it walks' 'nor may C2 (walks)' \
+    'C1, C2, C3, C4: toe and heel together'
+has_not 'It holds'
+spoil yields 's/torque: 10 N.m/torque: 100 N.m/; /tool: small/d'
+has 'It must not be used: clamp C' 'its stud is at' 'before it yields' \
+    'it yields at' 'C1, C2, C3, C4: the stud is past its yield'
+run hold "$tmp/yields.yaml" --operation skim --json
+has '"verdict": "clamp fails"' '"clamp_faults"' '"fault": "yields"' \
+    '"clamp_warnings"'
+sed 's/thread: M10/thread: M6/' "$yoke" >"$tmp/m8.yaml"
+run hold "$tmp/m8.yaml" --operation skim --required-margin 17
+check test "$status" -eq 1
+has 'hold limit' 'no torque reaches it: C' 'yields at'
+has_not 'on every nut'
+run hold "$tmp/m8.yaml" --operation skim --required-margin 17 --json
+has '"reachable": "no"'
+sed 's/pressure: 760 psi/pressure: 1000 psi/' "$jobs/counterweight-arm.yaml" \
+    >"$tmp/over.yaml"
+run hold "$tmp/over.yaml"
+check test "$status" -eq 1
+has 'It must not be used: clamp swing 2: it is at 130 % of what its maker allows' \
+    'lower its pressure to 53 bar (769 psi)' 'swing 2: more is asked'
+good hold "$jobs/counterweight-arm.yaml"
+good check "$tmp/over.yaml"
+has 'must not be used: it is at 130 %'
+
 # ---- the map
 
 good hold "$yoke" --operation skim --map "$tmp/skim.svg"

@@ -237,6 +237,98 @@ START_TEST(pad)
 }
 END_TEST
 
+/* ---- clamps that must not be used ---- */
+
+#define STRAP_AT(heel, torque)                                                 \
+    "strapwise: 1\n" PART SUPPORTS                                             \
+    "clamps:\n  - {kind: strap, place: [10 mm, 75 mm], toward stud: -x, "      \
+    "thread: M10, lubrication: oiled, torque: " torque ", stud to toe: 30 "    \
+    "mm, stud to heel: 60 mm, heel height: " heel ", nose: round, seat: "      \
+    "spherical, restraint: held}\n" OPERATIONS
+
+START_TEST(faulty_straps)
+{
+    ck_assert_int_eq(first_clamp(STRAP_AT("11 mm", "16 N.m")).clamp_fault,
+                     SW_CLAMP_FAULT_NONE);
+    const sw_job_clamp_out walks =
+        first_clamp(STRAP_AT("11 mm, part height: 31 mm", "16 N.m"));
+    ck_assert(walks.warnings & SW_WARN_STRAP_WALKS);
+    ck_assert_int_eq(walks.clamp_fault, SW_CLAMP_FAULT_WALKS);
+    const sw_job_clamp_out c = first_clamp(STRAP_AT("11 mm", "100 N.m"));
+    ck_assert_int_eq(c.clamp_fault, SW_CLAMP_FAULT_YIELDS);
+    ck_assert(c.strength_use > 1 && c.yield_N < c.preload_N);
+    /* the strap's own room, at the tension found: stress is yield */
+    sw_strap_in in = strap_by_hand();
+    in.preload_N = c.yield_N;
+    in.nose = SW_NOSE_ROUND;
+    in.seat = SW_SEAT_SPHERICAL;
+    in.restraint = SW_RESTRAINT_HELD;
+    const sw_strap_out s = sw_strap(&in, NULL);
+    ck_assert(s.stud_yield_use <= 1 + 1e-9);
+    near(s.torque_Nm, c.yield_torque_Nm, 0, 1e-9);
+    /* class 8.8: proof 580 MPa on 58 mm2, ISO 898-1 */
+    near(fmax(s.stud_yield_use, c.yield_N / (580 * 57.99)), 1, 0, 1e-3);
+}
+END_TEST
+
+static sw_job_clamp_out only_clamp(const char *lines)
+{
+    char text[2000];
+    snprintf(text, sizeof text,
+             "strapwise: 1\n" PART SUPPORTS "clamps:\n  - {%s}\n" OPERATIONS,
+             lines);
+    return first_clamp(text);
+}
+
+START_TEST(faulty_screws)
+{
+    sw_job_clamp_out c = only_clamp("kind: through-screw, place: [100 mm, 50 "
+                                    "mm], thread: M6, torque: 60 N.m");
+    ck_assert_int_eq(c.clamp_fault, SW_CLAMP_FAULT_YIELDS);
+    near(c.strength_use * c.yield_torque_Nm, 60, 0, 1e-9);
+    near(c.strength_use * c.yield_N, c.force_N, 0, 1e-9);
+    /* no M6 of 8.8 holds more than proof load, 11.6 kN: ISO 898-1 */
+    ck_assert(c.yield_N < 11600 * 1.005 && c.yield_N > 8000);
+    c = only_clamp("kind: through-screw, place: [100 mm, 50 mm], thread: M6, "
+                   "torque: 6 N.m");
+    ck_assert_int_eq(c.clamp_fault, SW_CLAMP_FAULT_NONE);
+    c = only_clamp("kind: through-screw, place: [100 mm, 50 mm], thread: M6, "
+                   "torque: 14 N.m");
+    ck_assert_int_eq(c.clamp_fault, SW_CLAMP_FAULT_YIELDS);
+    c = only_clamp("kind: through-screw, place: [100 mm, 50 mm], thread: M6, "
+                   "torque: 14 N.m, grade: \"12.9\"");
+    ck_assert_int_eq(c.clamp_fault, SW_CLAMP_FAULT_NONE);
+}
+END_TEST
+
+#define SWING                                                                  \
+    "kind: swing, place: [20 mm, 50 mm], arm: 65 mm, bore: 32 mm, rod: 16 "    \
+    "mm, rated force: 3 kN, rated arm: 50 mm, rated pressure: 70 bar, "
+
+START_TEST(faulty_devices)
+{
+    sw_job_clamp_out c = only_clamp(SWING "pressure: 200 bar");
+    ck_assert_int_eq(c.clamp_fault, SW_CLAMP_FAULT_DEVICE);
+    near(c.limit_pressure_MPa, 7 * 50 / 65.0, 0, 1e-12); /* the moment's */
+    near(c.limit_use, 20 / (7 * 50 / 65.0), 0, 1e-12);
+    near(c.force_low_N, 3000 * 50 / 65.0, 0, 1e-12); /* counts on no more */
+    ck_assert(c.force_high_N > 7000); /* what acts all the same */
+    c = only_clamp(SWING "pressure: 50 bar");
+    ck_assert_int_eq(c.clamp_fault, SW_CLAMP_FAULT_NONE);
+    ck_assert(c.limit_use < 1);
+    /* a short arm lowers no rated pressure */
+    c = only_clamp("kind: swing, place: [20 mm, 50 mm], arm: 25 mm, rated "
+                   "force: 3 kN, rated arm: 50 mm, rated pressure: 70 bar, "
+                   "pressure: 100 bar");
+    ck_assert_int_eq(c.clamp_fault, SW_CLAMP_FAULT_DEVICE);
+    near(c.limit_pressure_MPa, 7, 0, 1e-12);
+    c = only_clamp("kind: cylinder, place: [20 mm, 50 mm], bore: 40 mm, "
+                   "pressure: 70 bar, limit: 7 kN");
+    ck_assert_int_eq(c.clamp_fault, SW_CLAMP_FAULT_DEVICE);
+    ck_assert(c.force_low_N <= 7000 && c.force_high_N > 7000);
+}
+END_TEST
+
 /* ---- cuts and paths ---- */
 
 #define MILL_LINES                                                             \
@@ -581,7 +673,8 @@ END_TEST
 int main(void)
 {
     return RUN_TESTS("job", part, weight, strap, strap_in_fixture, tool,
-                     other_clamps, bar, pad, mill, turn, drill, corners,
-                     reference_fixtures, spellings, defaults, past_the_end,
-                     chosen_clamps, dry_friction);
+                     other_clamps, faulty_straps, faulty_screws, faulty_devices,
+                     bar, pad, mill, turn, drill, corners, reference_fixtures,
+                     spellings, defaults, past_the_end, chosen_clamps,
+                     dry_friction);
 }
