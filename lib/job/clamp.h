@@ -94,6 +94,13 @@ void sw__clamp_judge_device(sw__clamp_draft *d, double force_N,
                             double allowed_N, double pressure_MPa,
                             double allowed_MPa);
 
+/* Looks what is beneath a clamp, and where its stud stands; `o` the draft's
+ * own, or the second pad of a bar. (clamp_place.c) */
+int sw__clamp_place(sw__clamp_draft *d, sw_job_clamp_out *o);
+
+/* Refuses a seal that reaches past the part. */
+int sw__clamp_seal(sw__clamp_draft *d, const sw_vacuum_in *full);
+
 /* Sets the tool that the clamp names to the torque, which becomes what the tool
  * can be set to. Nothing where it names none. (clamps.c) */
 int sw__clamp_set_tool(sw__clamp_draft *d, double *torque_Nm);

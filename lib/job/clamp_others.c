@@ -166,8 +166,14 @@ static int solve_vacuum(sw__clamp_draft *d)
     const sw_vacuum_out v = sw_vacuum(&d->of.vacuum, &inner);
     if (v.status)
         return sw__clamp_fail(d, &inner);
+    sw_vacuum_in full = d->of.vacuum;
+    if (sw_vacuum_resolve(&full, &inner))
+        return sw__clamp_fail(d, &inner);
+    int status = sw__clamp_seal(d, &full);
+    if (status)
+        return status;
     take_force(d, v.held_N, v.held_N, v.held_N, v.warnings);
-    const int status = sw__clamp_note(d, ask_vacuum);
+    status = sw__clamp_note(d, ask_vacuum);
     if (status)
         return status;
     return sw__job_note_word(d->job, d->in.name, "vacuum", "in the middle",

@@ -318,7 +318,7 @@ static int add_second(sw__clamp_draft *d)
         sw__job_check_name(d->r, d->map, o->name, job->clamp[0].out.name,
                            sizeof *clamp, job->clamps);
     job->clamps++;
-    return status;
+    return status ? status : sw__clamp_place(d, o);
 }
 
 static int take_clamp(sw_job *job, sw__reader *r, int map)
@@ -353,6 +353,8 @@ static int take_clamp(sw_job *job, sw__reader *r, int map)
     status = w->solve(&d);
     if (!status && d.pad)
         status = sw__clamp_pad(&d);
+    if (!status)
+        status = sw__clamp_place(&d, d.out);
     if (status)
         return status;
     job->about.warnings |= clamp->out.warnings;

@@ -40,6 +40,7 @@ typedef struct {
 /* A load in a frame whose x is the feed and whose z is up. */
 typedef struct {
     double N[3], Nm[3];
+    double body_N[2]; /* in the middle of the part's mass */
 } sw__job_sample;
 
 typedef struct {
@@ -50,6 +51,7 @@ typedef struct {
     int points;
     sw__job_sample sample[SW__JOB_SAMPLES];
     int samples;
+    double spin_N[2]; /* on the part as it turns, in its own frame */
     int turned; /* the samples turn with the feed; else they are of the table */
 } sw__job_operation;
 

@@ -160,6 +160,15 @@ good hold "$jobs/counterweight-arm.yaml"
 good check "$tmp/over.yaml"
 has 'must not be used: it is at 130 %'
 
+# ---- what is doubtful stands in the warnings
+
+good hold "$jobs/encoder-ring.yaml"
+has 'screw 1: a nut' 'rim: the material'
+run check "$tmp/rocks.yaml"
+has 'C1: it presses outside of the supports' 'C1: no support within'
+run check "$tmp/rocks.yaml" --json
+has '"remarks"' '"support_gap_mm"'
+
 # ---- the map
 
 good hold "$yoke" --operation skim --map "$tmp/skim.svg"

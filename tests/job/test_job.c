@@ -329,6 +329,107 @@ START_TEST(faulty_devices)
 }
 END_TEST
 
+/* Whether one remark has both texts. */
+static int remarked(const char *lines, const char *who, const char *what)
+{
+    char text[2000];
+    int found = 0;
+    snprintf(text, sizeof text,
+             "strapwise: 1\n" PART SUPPORTS "clamps:\n  - {%s}\n" OPERATIONS,
+             lines);
+    sw_job *j = read_job(text);
+    for (int i = 0; sw_job_remark(j, i); i++) {
+        const char *s = sw_job_remark(j, i);
+        found += strncmp(s, who, strlen(who)) == 0 && strstr(s, what);
+    }
+    sw_job_free(j);
+    return found;
+}
+
+#define STRAP_REST                                                             \
+    "thread: M10, torque: 16 N.m, stud to toe: 30 mm, stud to heel: 60 mm, "   \
+    "heel height: 11 mm"
+
+START_TEST(doubtful_places)
+{
+    /* 60 mm over (100, 60) to the nearest support, 90 mm */
+    ck_assert(remarked("kind: force, place: [100 mm, 60 mm], force: 3 kN",
+                       "C1: ", "no support within 90 mm (3.54 in)"));
+    ck_assert(!remarked("kind: force, place: [100 mm, 130 mm], force: 3 kN",
+                        "C1: ", "no support"));
+    ck_assert(!remarked("kind: force, place: [100 mm, 60 mm], force: 3 kN",
+                        "C1: ", "outside of the supports"));
+    ck_assert(remarked("name: far, kind: force, place: [10 mm, 140 mm], force: "
+                       "3 kN",
+                       "far: ", "outside of the supports"));
+    ck_assert(remarked("kind: strap, place: [10 mm, 75 mm], toward stud: "
+                       "+x, " STRAP_REST,
+                       "C1: ", "its stud stands within"));
+    ck_assert(!remarked("kind: strap, place: [10 mm, 75 mm], toward stud: "
+                        "-x, " STRAP_REST,
+                        "C1: ", "its stud stands within"));
+    near(only_clamp("kind: force, place: [30 mm, 40 mm], force: 1 N")
+             .support_gap_mm,
+         50, 0, 1e-12);
+}
+END_TEST
+
+static int remarks_of(const char *stop, const char *path, const char *what)
+{
+    char text[2000];
+    int found = 0;
+    snprintf(text, sizeof text,
+             "strapwise: 1\n" PART SUPPORTS CLAMPS "stops:\n  - {%s}\n"
+             "operations:\n  - cut: {kind: force, force x: 1 N}\n    path: {%s}"
+             "\n",
+             stop, path);
+    sw_job *j = read_job(text);
+    for (int i = 0; sw_job_remark(j, i); i++)
+        found += strstr(sw_job_remark(j, i), what) != NULL;
+    sw_job_free(j);
+    return found;
+}
+
+START_TEST(doubtful_stops_and_paths)
+{
+    const char *path = "points: [[100 mm, 60 mm]]";
+    ck_assert(remarks_of("place: [90 mm, 60 mm], push: +x", path,
+                         "A: the stop stands within"));
+    ck_assert(!remarks_of("place: [0 mm, 60 mm], push: +x", path, "the stop"));
+    ck_assert(!remarks_of("place: [-1 mm, 60 mm], push: +x", path, "the stop"));
+    ck_assert(
+        !remarks_of("place: [60 mm, 150 mm], push: -y", path, "the stop"));
+    const char *stop = "place: [0 mm, 60 mm], push: +x";
+    ck_assert(!remarks_of(stop, path, "its path"));
+    ck_assert(remarks_of(stop, "height: 11 mm, points: [[100 mm, 60 mm]]",
+                         "its path runs higher"));
+    ck_assert(!remarks_of(stop, path, "beside the part"));
+    ck_assert(remarks_of(stop, "points: [[100 mm, 160 mm]]",
+                         "its force acts beside"));
+}
+END_TEST
+
+/* A seal lies along either side of the part. */
+START_TEST(seals)
+{
+    ck_assert(only_clamp("kind: vacuum, place: [100 mm, 75 mm], vacuum: 0.08 "
+                         "MPa, seal length: 150 mm, seal width: 200 mm")
+                  .force_low_N == 2400);
+    refuse("strapwise: 1\n" PART SUPPORTS
+           "clamps:\n  - {kind: vacuum, place: [100 mm, 70 mm], vacuum: 0.08 "
+           "MPa, seal length: 150 mm, seal width: 190 mm}\n" OPERATIONS,
+           SW_ERR_CONFLICT,
+           "12:27: C1 sucks air: its seal, in the middle of its place, reaches "
+           "past the part's outline");
+    refuse("strapwise: 1\n" PART SUPPORTS
+           "clamps:\n  - {kind: vacuum, place: [100 mm, 75 mm], vacuum: 0.08 "
+           "MPa, seal area: 30001 mm2}\n" OPERATIONS,
+           SW_ERR_CONFLICT,
+           "12:5: C1 sucks air: the area within its seal is larger than the "
+           "part");
+}
+END_TEST
+
 /* ---- cuts and paths ---- */
 
 #define MILL_LINES                                                             \
@@ -410,7 +511,8 @@ START_TEST(mill)
 END_TEST
 
 /* A tool that brakes the part: its moment about the axis is against the turn,
- * whichever way that is, and the same all round. */
+ * whichever way that is, and the same all round. The weight, which goes round
+ * in the part's frame, falls out of the mean over its ways. */
 START_TEST(turn)
 {
     sw_turning_in in;
@@ -429,22 +531,88 @@ START_TEST(turn)
                  clockwise ? "clockwise" : "counterclockwise");
         sw_job *j = read_job(text);
         sw_fixture *f = sw_job_fixture(j, 0, NULL);
-        const int n = sw_fixture_count(f, SW_PART_LOAD);
+        const double W = sw_job_about(j, NULL).weight_N;
+        const int samples = (int)sw_job_operation(j, 0, NULL).samples;
+        const int n = sw_fixture_count(f, SW_PART_LOAD) / samples;
         ck_assert_int_eq(n, 19); /* 377 mm in steps of 20 */
+        ck_assert_int_eq(samples, 16);
         for (int i = 0; i < n; i++) {
-            sw_load_in l;
-            ck_assert_int_eq(sw_fixture_load(f, i, &l, NULL), 0);
-            const double x = l.x_mm - 90, y = l.y_mm - 70;
+            double F[3] = {0, 0, 0}, x = 0, y = 0;
+            for (int k = 0; k < samples; k++) {
+                sw_load_in l;
+                const int at = i * samples + k;
+                ck_assert_int_eq(sw_fixture_load(f, at, &l, NULL), 0);
+                if (k < samples / 2) {
+                    F[0] += l.force_x_N * 2 / samples;
+                    F[1] += l.force_y_N * 2 / samples;
+                    F[2] += l.force_z_N * 2 / samples;
+                    continue;
+                }
+                /* without the cut: the weight, not less, and at its place */
+                ck_assert(hypot(l.force_x_N, l.force_y_N) >= W &&
+                          hypot(l.force_x_N, l.force_y_N) < 1.1 * W &&
+                          l.force_z_N == 0);
+                near(l.moment_z_Nm,
+                     ((100 - l.x_mm) * l.force_y_N -
+                      (75 - l.y_mm) * l.force_x_N) /
+                         1000,
+                     1e-9, 1e-9);
+                near(l.moment_x_Nm, 5e-3 * l.force_y_N, 1e-9, 1e-9);
+                near(l.moment_y_Nm, -5e-3 * l.force_x_N, 1e-9, 1e-9);
+                x = l.x_mm - 90;
+                y = l.y_mm - 70;
+            }
             near(hypot(x, y), 60, 0, 1e-12);
-            near((x * l.force_y_N - y * l.force_x_N) / 60,
-                 clockwise ? -t.y_N : t.y_N, 0, 1e-9);
-            near((x * l.force_x_N + y * l.force_y_N) / 60, t.x_N, 1e-9, 1e-9);
-            near(l.force_z_N, t.z_N, 0, 1e-12);
+            near((x * F[1] - y * F[0]) / 60, clockwise ? -t.y_N : t.y_N, 0,
+                 1e-9);
+            near((x * F[0] + y * F[1]) / 60, t.x_N, 1e-9, 1e-9);
+            near(F[2], t.z_N, 0, 1e-12);
         }
+        ck_assert_ptr_nonnull(strstr(sw_job_remark(j, 1), "give speed"));
         sw_fixture_free(f);
         sw_job_free(j);
     }
     ck_assert(t.y_N < 0);
+}
+END_TEST
+
+/* 8 kg, 30 mm along x and 40 mm along y off the axis at 1200 rpm: m r w2 = 8 *
+ * 0.05 * (40 pi)2 = 6316.5 N, by hand; by cutting speed the same turns. */
+START_TEST(unbalanced)
+{
+    static const char *const speed[] = {"speed: 1200 rpm",
+                                        "cutting speed: 376.991118430775 "
+                                        "m/min"}; /* on 100 mm */
+    for (int i = 0; i < 2; i++) {
+        char text[2000];
+        snprintf(text, sizeof text,
+                 "strapwise: 1\npart: {size: [200 mm, 150 mm], thickness: 10 "
+                 "mm, mass: 8 kg}\n" SUPPORTS CLAMPS
+                 "operations:\n  - cut: {kind: turn, material: C45, depth: 0.3 "
+                 "mm, feed: 0.1 mm, %s}\n    path: {step: 20 mm, circle: "
+                 "{center: [70 mm, 35 mm], diameter: 100 mm}}\n",
+                 speed[i]);
+        sw_job *j = read_job(text);
+        sw_fixture *f = sw_job_fixture(j, 0, NULL);
+        for (int point = 0; point < 3; point++) {
+            double x = 0, y = 0;
+            for (int k = 8; k < 16; k++) {
+                sw_load_in l;
+                ck_assert_int_eq(sw_fixture_load(f, 16 * point + k, &l, NULL),
+                                 0);
+                x += l.force_x_N / 8;
+                y += l.force_y_N / 8;
+            }
+            near(x, 6316.5468 * 0.6, 0, 1e-6);
+            near(y, 6316.5468 * 0.8, 0, 1e-6);
+        }
+        ck_assert_ptr_nonnull(strstr(sw_job_remark(j, 1), "50 mm (1.97 in)"));
+        ck_assert_ptr_nonnull(strstr(sw_job_remark(j, 1), "6317 N"));
+        ck_assert_ptr_null(sw_job_remark(j, 2)); /* the first is the clamp's */
+        sw_fixture_free(f);
+        sw_job_free(j);
+    }
+    ck_assert_ptr_null(sw_job_remark(NULL, 0));
 }
 END_TEST
 
@@ -674,7 +842,8 @@ int main(void)
 {
     return RUN_TESTS("job", part, weight, strap, strap_in_fixture, tool,
                      other_clamps, faulty_straps, faulty_screws, faulty_devices,
-                     bar, pad, mill, turn, drill, corners, reference_fixtures,
+                     doubtful_places, doubtful_stops_and_paths, seals, bar, pad,
+                     mill, turn, unbalanced, drill, corners, reference_fixtures,
                      spellings, defaults, past_the_end, chosen_clamps,
                      dry_friction);
 }
