@@ -3,11 +3,21 @@
  * Clamp others: screws, cylinders, arms and vacuum, each by its own room, as a
  * force straight down where it presses.
  *
+ * Where the user left efficiency, guide friction and guide length of a power
+ * clamp to the library, holding counts on the bad end of their usual ranges
+ * (clamp/cylinder.c, clamp/swing.c). A vacuum is what the gauge reads, without a
+ * spread.
+ *
  * A vacuum is a force in the middle of its seal. Where the face gapes at its
  * edge the seal leaks, long before a rigid part on points would tip: that is
  * for the room of the vacuum (clamp/vacuum.c), and the job says so.
  */
 #include "job/clamp.h"
+
+/* the ends of the usual ranges of clamp/cylinder.c and clamp/swing.c */
+#define LEAST_EFFICIENCY 0.85
+#define MOST_GUIDE 0.15
+#define SHORTEST_GUIDE 0.7
 
 static void take_force(sw__clamp_draft *d, double low, double nominal,
                        double high, uint64_t warnings)
@@ -102,7 +112,16 @@ static int solve_cylinder(sw__clamp_draft *d)
     const sw_cylinder_out c = sw_cylinder(&d->of.cylinder, &inner);
     if (c.status)
         return sw__clamp_fail(d, &inner);
-    take_force(d, c.force_low_N, c.force_N, c.uncapped_N, c.warnings);
+    sw_cylinder_in least = d->of.cylinder;
+    sw_cylinder_in full = d->of.cylinder;
+    if (sw_cylinder_resolve(&full, &inner))
+        return sw__clamp_fail(d, &inner);
+    if (full.assumed & sw__bit(SW_STRUCT_CYLINDER_IN, "efficiency"))
+        least.efficiency = LEAST_EFFICIENCY;
+    const sw_cylinder_out low = sw_cylinder(&least, &inner);
+    if (low.status)
+        return sw__clamp_fail(d, &inner);
+    take_force(d, low.force_low_N, c.force_N, c.uncapped_N, c.warnings);
     sw__clamp_judge_device(d, c.uncapped_N, d->of.cylinder.limit_N,
                            d->of.cylinder.pressure_MPa,
                            c.pressure_at_limit_MPa);
@@ -135,7 +154,19 @@ static int solve_swing(sw__clamp_draft *d)
                            allowed);
     /* what is over the limit acts all the same */
     const double use = sw__is_set(d->out->limit_use) ? d->out->limit_use : 1;
-    take_force(d, s.force_N, s.force_N,
+    sw_swing_in least = *in, full = *in;
+    if (sw_swing_resolve(&full, &inner))
+        return sw__clamp_fail(d, &inner);
+    if (full.assumed & sw__bit(SW_STRUCT_SWING_IN, "efficiency"))
+        least.efficiency = LEAST_EFFICIENCY;
+    if (full.assumed & sw__bit(SW_STRUCT_SWING_IN, "mu_guide"))
+        least.mu_guide = MOST_GUIDE;
+    if (full.assumed & sw__bit(SW_STRUCT_SWING_IN, "guide_length_mm"))
+        least.guide_length_mm = SHORTEST_GUIDE * full.guide_length_mm;
+    const sw_swing_out low = sw_swing(&least, &inner);
+    if (low.status)
+        return sw__clamp_fail(d, &inner);
+    take_force(d, fmin(low.force_N, s.force_N), s.force_N,
                sw__is_set(s.available_N) ? fmax(s.available_N, s.force_N)
                                          : s.force_N * fmax(1, use),
                s.warnings);
