@@ -6,6 +6,7 @@
 #include "job.h"
 
 #include <math.h>
+#include <string.h>
 
 /* ---- what must not be ---- */
 
@@ -166,6 +167,32 @@ static int say_who(page *p, const sw_job *job, int operation, uint64_t bit)
     return said;
 }
 
+static int begins_with(const char *text, const char *name)
+{
+    const size_t n = strlen(name);
+    return strncmp(text, name, n) == 0 && text[n] == ':';
+}
+
+/* Whether a remark is about a clamp or an operation that was not asked for. */
+static int is_elsewhere(const sw_job *job, int operation, const char *remark)
+{
+    for (int i = 0; operation >= 0; i++) {
+        const sw_job_operation_out o = sw_job_operation(job, i, NULL);
+        if (o.status)
+            break;
+        if (i != operation && begins_with(remark, o.name))
+            return 1;
+    }
+    for (int i = 0; operation >= 0; i++) {
+        const sw_job_clamp_out c = sw_job_clamp(job, i, NULL);
+        if (c.status)
+            break;
+        if (!sw_job_has_clamp(job, operation, i) && begins_with(remark, c.name))
+            return 1;
+    }
+    return 0;
+}
+
 void say_job_warnings(page *p, const sw_job *job, int operation, uint64_t bits)
 {
     int lines = 0;
@@ -181,6 +208,8 @@ void say_job_warnings(page *p, const sw_job *job, int operation, uint64_t bits)
         page_add(p, "\n");
     }
     for (int i = 0; sw_job_remark(job, i); i++) {
+        if (is_elsewhere(job, operation, sw_job_remark(job, i)))
+            continue;
         page_add(p, lines++ ? "  - " : "\nwarnings\n  - ");
         const size_t start = p->length;
         page_add(p, sw_job_remark(job, i));

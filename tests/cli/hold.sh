@@ -164,6 +164,15 @@ has 'must not be used: it is at 130 %'
 
 good hold "$jobs/encoder-ring.yaml"
 has 'screw 1: a nut' 'rim: the material'
+sed -e '/^operations:/i\
+  - {name: late, kind: force, place: [10 mm, 140 mm], force: 1 N}' \
+    -e 's/  - {cut: {kind: force/  - {clamps: [C1], cut: {kind: force/' \
+    "$tmp/lifts.yaml" >"$tmp/late.yaml"
+run hold "$tmp/late.yaml"
+has 'late: it presses outside'
+run hold "$tmp/late.yaml" --operation 'operation 1'
+has 'C1: no support within'
+has_not 'late: it presses outside'
 run check "$tmp/rocks.yaml"
 has 'C1: it presses outside of the supports' 'C1: no support within'
 run check "$tmp/rocks.yaml" --json
