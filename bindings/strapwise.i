@@ -196,7 +196,7 @@
 %rename("$ignore", regextarget = 1)
     "^sw_job_(read|free|about|corner|clamp|operation|find_operation)$";
 %rename("$ignore", regextarget = 1)
-    "^sw_job_(has_clamp|fixture|hold_in|assumed|matters)$";
+    "^sw_job_(has_clamp|fixture|hold_in|assumed|matters|remark)$";
 %ignore sw_hold_map;
 %ignore sw_hold_map_in;
 %ignore sw_hold_map_defaults;
@@ -668,6 +668,7 @@ typedef struct sw_hold {
 %rename(_fixture) sw_job::fixture_of;
 %rename(_fill) sw_job::fill_hold;
 %rename(_assumed) sw_job::assumed_of;
+%rename(_remark) sw_job::remark_of;
 %newobject sw_job::fixture_of;
 typedef struct sw_job {
 } sw_job;
@@ -708,6 +709,7 @@ typedef struct sw_job {
     {
         return sw_job_assumed($self, index, err);
     }
+    const char *remark_of(int index) { return sw_job_remark($self, index); }
 }
 
 %rename(svg) sw_drawing::svg_text;

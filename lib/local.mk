@@ -121,7 +121,9 @@ libstrapwise_fixture_la_SOURCES = \
 	lib/job/job.h lib/job/notes.c lib/job/part.c lib/job/contacts.c \
 	lib/job/tools.c \
 	lib/job/clamp.h lib/job/clamp_strap.c lib/job/clamp_others.c \
-	lib/job/clamp_pad.c lib/job/clamps.c \
+	lib/job/clamp_pad.c lib/job/clamp_strength.c lib/job/clamp_place.c \
+	lib/job/clamps.c \
+	lib/job/remarks.c \
 	lib/job/operation.h lib/job/path.c lib/job/cuts.c \
 	lib/job/operations.c \
 	lib/job/job.c lib/job/job_answers.c lib/job/job_fixture.c \

@@ -428,7 +428,9 @@ static const command list[] = {
      .text = "Each operation of the job: by how much its cut may grow before "
              "the part slides, lifts or tips, where on the path, what goes "
              "first, and how little clamping holds it. Exit status 1 where an "
-             "operation does not hold with the margin wanted.\n",
+             "operation does not hold with the margin wanted, or a clamp of it "
+             "must not be used: its strap walks, its stud or screw is past "
+             "yield or proof, or it is over its maker's limit.\n",
      .example = "strapwise hold yoke-plate.yaml --operation skim --map "
                 "skim.svg",
      .topic = "",

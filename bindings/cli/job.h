@@ -24,10 +24,11 @@ typedef struct {
     sw_hold_in in;
     sw_hold_out out;
     sw_job_operation_out about;
+    int us; /* US units first, in the verdict */
 } judged;
 
 /* What the verdict is. */
-typedef enum { STAYS = 1, TOO_LITTLE, GOES, NO_REST } verdict;
+typedef enum { STAYS = 1, TOO_LITTLE, GOES, NO_REST, CLAMP_FAILS } verdict;
 verdict judged_verdict(const judged *h);
 
 /* The torque on each clamp at which the hold limit is reached, where all are
@@ -39,14 +40,26 @@ int judged_has_limit_torque(const judged *h);
 /* The worst load at one point of the path; 0 past the last. */
 int judged_point(const judged *h, int point, sw_hold_point_out *worst);
 
+/* the first clamp that yields before the hold limit is reached, or -1 */
+int judged_limit_breaks(const judged *h);
+
+/* job_clamps.c: clamps that must not be used, and warnings by name; operation
+ * -1: of the whole job */
+/* index of the clamp that is worst off, or -1 */
+int job_worst_fault(const sw_job *job, int operation);
+/* "clamp C1: its stud is at 286 % ...; nor may C2 (120 %)" */
+void say_faults(page *p, int us, const sw_job *job, int operation);
+/* what is wrong with one, without its name */
+void say_fault(page *p, int us, const sw_job_clamp_out *c);
+void json_faults(json *j, const sw_job *job, int operation);
+void say_job_warnings(page *p, const sw_job *job, int operation, uint64_t bits);
+void json_job_warnings(json *j, const sw_job *job, uint64_t bits);
+
 /* job_notes.c: defaults of a job, and what is in no list */
 /* those of one operation and of no other, or of all (-1) */
 void say_job_assumed(page *p, const request *r, const sw_job *job,
                      int operation);
 void json_job_assumed(json *j, const sw_job *job, int operation);
-/* each with the clamps and operations that have it, of one operation or of all
- * (-1) */
-void say_job_warnings(page *p, const sw_job *job, int operation, uint64_t bits);
 void say_job_not_checked(page *p, int hold);
 void json_job_not_checked(json *j, int hold);
 /* every field of a struct of the library */

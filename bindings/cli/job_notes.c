@@ -184,50 +184,6 @@ void json_job_assumed(json *j, const sw_job *job, int operation)
     json_close(j, ']');
 }
 
-/* ---- warnings ---- */
-
-/* "C1, C2: " and "skim: ", whoever has this warning; nothing where it is of
- * the job as a whole. */
-static void say_warned(page *p, const sw_job *job, int operation, int bit)
-{
-    int said = 0;
-    for (int i = 0;; i++) {
-        const sw_job_clamp_out c = sw_job_clamp(job, i, NULL);
-        if (c.status)
-            break;
-        if (!(c.warnings >> bit & 1) ||
-            (operation >= 0 && !sw_job_has_clamp(job, operation, i)))
-            continue;
-        page_add(p, said++ ? ", " : "");
-        page_add(p, c.name);
-    }
-    for (int i = 0;; i++) {
-        const sw_job_operation_out o = sw_job_operation(job, i, NULL);
-        if (o.status)
-            break;
-        if (!(o.warnings >> bit & 1) || (operation >= 0 && i != operation))
-            continue;
-        page_add(p, said++ ? ", " : "");
-        page_add(p, o.name);
-    }
-    page_add(p, said ? ": " : "");
-}
-
-void say_job_warnings(page *p, const sw_job *job, int operation, uint64_t bits)
-{
-    page_add(p, bits ? "\nwarnings\n" : "");
-    for (int bit = 0; sw_warning_name(bit); bit++) {
-        if (!(bits >> bit & 1))
-            continue;
-        page_add(p, "  - ");
-        const size_t start = p->length;
-        say_warned(p, job, operation, bit);
-        page_add(p, sw_warning_text(bit));
-        page_wrap(p, start, 4);
-        page_add(p, "\n");
-    }
-}
-
 /* ---- not checked ---- */
 
 static const char *not_checked(int index, int hold)

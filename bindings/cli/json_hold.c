@@ -6,8 +6,12 @@
 
 #include <string.h>
 
-static const char *const verdict_word[] = {NULL, "holds", "too little margin",
-                                           "does not hold", "does not rest"};
+static const char *const verdict_word[] = {NULL,
+                                           "holds",
+                                           "too little margin",
+                                           "does not hold",
+                                           "does not rest",
+                                           "clamp fails"};
 
 static void points_json(json *j, const judged *h)
 {
@@ -34,6 +38,11 @@ static void limit_torques(json *j, const judged *h)
         json_open(j, NULL, '{');
         json_text(j, "name", c.name);
         json_number(j, "torque_Nm", Nm);
+        json_number(j, "yield_torque_Nm", c.yield_torque_Nm);
+        json_text(j, "reachable",
+                  !is_known(c.yield_torque_Nm) ? "not known"
+                  : Nm <= c.yield_torque_Nm    ? "yes"
+                                               : "no");
         json_number(j, "torque_inlbf", in_unit(Nm, "in-lbf", SW_KIND_TORQUE));
         json_number(j, "torque_ftlbf", in_unit(Nm, "ft-lbf", SW_KIND_TORQUE));
         json_close(j, '}');
@@ -86,6 +95,7 @@ void json_hold(json *j, const judged *h)
     json_text(j, "verdict", verdict_word[judged_verdict(h)]);
     json_text(j, "sentence", sentence.text);
     page_free(&sentence);
+    json_faults(j, h->job, h->operation);
     limit_torques(j, h);
     others(j, o);
     points_json(j, h);

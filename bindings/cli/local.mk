@@ -39,6 +39,7 @@ strapwise_SOURCES = \
 	bindings/cli/input.c bindings/cli/page.c bindings/cli/output.c \
 	bindings/cli/picture.c \
 	bindings/cli/job.h bindings/cli/job_file.c bindings/cli/job_notes.c \
-	bindings/cli/job_keys.c bindings/cli/run_check.c bindings/cli/say_path.c \
+	bindings/cli/job_keys.c bindings/cli/job_clamps.c \
+	bindings/cli/run_check.c bindings/cli/say_path.c \
 	bindings/cli/run_hold.c bindings/cli/say_hold.c bindings/cli/say_rest.c \
 	bindings/cli/json_hold.c

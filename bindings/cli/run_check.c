@@ -159,6 +159,12 @@ static void say_clamp(page *p, int us, const sw_job_clamp_out *c)
         page_add(p, " to the right of one who stands at the stud");
         entry_done(p, start);
     }
+    if (c->clamp_fault > SW_CLAMP_FAULT_NONE) {
+        start = entry(p, "");
+        page_add(p, "must not be used: ");
+        say_fault(p, us, c);
+        entry_done(p, start);
+    }
     if (c->mark) {
         start = entry(p, "");
         page_add(p, "marks on the part ");
@@ -307,7 +313,7 @@ static void whole_json(request *r, page *p, const sw_job *job,
     json_close(&j, ']');
     json_job_assumed(&j, job, -1);
     json_job_not_checked(&j, 0);
-    json_warnings(&j, "warnings", r->warnings);
+    json_job_warnings(&j, job, r->warnings);
     json_end(&j);
 }
 

@@ -13,6 +13,8 @@
 verdict judged_verdict(const judged *h)
 {
     const sw_hold_out *o = &h->out;
+    if (job_worst_fault(h->job, h->operation) >= 0)
+        return CLAMP_FAILS;
     if (o->rest != SW_REST_STAYS || o->first_to_go == SW_GOES_REST)
         return NO_REST;
     if (o->margin >= o->required_margin)
@@ -48,6 +50,23 @@ double judged_limit_torque(const judged *h, int clamp)
     return lost + (c.torque_Nm - lost) * h->out.hold_scale;
 }
 
+int judged_limit_breaks(const judged *h)
+{
+    int first = -1;
+    double worst = 1;
+    for (int i = 0;; i++) {
+        const sw_job_clamp_out c = sw_job_clamp(h->job, i, NULL);
+        if (c.status)
+            return first;
+        const double Nm = judged_limit_torque(h, i);
+        if (!sw_job_has_clamp(h->job, h->operation, i) || !is_known(Nm) ||
+            !is_known(c.yield_torque_Nm) || !(Nm > worst * c.yield_torque_Nm))
+            continue;
+        first = i;
+        worst = Nm / c.yield_torque_Nm;
+    }
+}
+
 int judged_point(const judged *h, int point, sw_hold_point_out *worst)
 {
     const int samples = (int)h->about.samples;
@@ -70,6 +89,7 @@ static int judge(request *r, const sw_job *job, int operation, judged *h)
     memset(h, 0, sizeof *h);
     h->job = job;
     h->operation = operation;
+    h->us = r->us;
     h->about = sw_job_operation(job, operation, NULL);
     if (sw_job_hold_in(job, operation, &h->in, &err))
         return job_complain(r, &err);
@@ -106,10 +126,11 @@ typedef struct {
     int count, worst;
 } judgement;
 
-/* No rest is worse than any margin. */
+/* A clamp that fails is worse than no rest, and that than any margin. */
 static double rank(const judged *h)
 {
-    return judged_verdict(h) == NO_REST
+    return judged_verdict(h) == CLAMP_FAILS ? -2
+           : judged_verdict(h) == NO_REST
                ? -1
                : h->out.margin / h->out.required_margin;
 }
@@ -208,7 +229,7 @@ static void whole_json(request *r, page *p, const judgement *g)
     json_close(&j, ']');
     json_job_assumed(&j, g->of[0].job, r->operation ? g->of[0].operation : -1);
     json_job_not_checked(&j, 1);
-    json_warnings(&j, "warnings", r->warnings);
+    json_job_warnings(&j, g->of[0].job, r->warnings);
     json_end(&j);
 }
 

@@ -93,6 +93,11 @@ void say_verdict(page *p, const judged *h)
     const sw_hold_out *o = &h->out;
     const double largest = largest_of(h);
     switch (judged_verdict(h)) {
+    case CLAMP_FAILS:
+        page_add(p, "It must not be used: ");
+        say_faults(p, h->us, h->job, h->operation);
+        page_add(p, ".");
+        return;
     case STAYS:
         page_add(p, "It holds: margin ");
         break;
@@ -179,6 +184,18 @@ static void say_bounds(page *p, const judged *h)
 /* One torque for all where they have one, or clamp by clamp. */
 static void say_limit_torque(page *p, int us, const judged *h)
 {
+    const int breaks = judged_limit_breaks(h);
+    if (breaks >= 0) {
+        const sw_job_clamp_out c = sw_job_clamp(h->job, breaks, NULL);
+        page_add(p, "; no torque reaches it: ");
+        page_add(p, c.name);
+        page_add(p, " yields at ");
+        say_torque(p, us, c.yield_torque_Nm);
+        page_add(p, ", ");
+        say_force(p, us, c.yield_N);
+        page_add(p, " of tension");
+        return;
+    }
     double first = SW_UNSET;
     int alike = 1;
     for (int i = 0; !sw_job_clamp(h->job, i, NULL).status; i++) {
@@ -349,7 +366,7 @@ void say_hold(page *p, const request *r, const judged *h, int alone)
         page_add(p, " at the low end of their spread");
     }
     say_done(p, start);
-    if (judged_verdict(h) != NO_REST) {
+    if (o->rest == SW_REST_STAYS && o->first_to_go != SW_GOES_REST) {
         say_worst(p, r->us, h);
         say_bounds(p, h);
     }

@@ -439,6 +439,11 @@ def _job_class():
         return _draw_map(self, index_of(self, operation), hold, width_px,
                          text_px, show)
 
+    def remarks(self):
+        """Sentences on what looks doubtful in this job, each with the name of
+        whom it is about."""
+        return _until_none(self._remark)
+
     def assumed_(self):
         """Every default that entered, "C1.nut_factor" for example: a list as
         that of assumed()."""
@@ -448,7 +453,7 @@ def _job_class():
     Job.__init__ = __init__
     Job.read = staticmethod(read)
     for method in (about, corners, clamps, operations, fixture, hold, map,
-                   assumed_):
+                   remarks, assumed_):
         setattr(Job, method.__name__, method)
 
 

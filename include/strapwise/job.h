@@ -36,6 +36,14 @@ typedef enum {
     SW_CUT_DRILL      /**< drilling */
 } sw_cut_kind;
 
+/** Why a clamp must not be used as it is set. */
+typedef enum {
+    SW_CLAMP_FAULT_NONE = 1, /**< nothing speaks against it */
+    SW_CLAMP_FAULT_WALKS,    /**< toe and heel cannot hold the strap */
+    SW_CLAMP_FAULT_YIELDS,   /**< its stud or screw is past yield or proof */
+    SW_CLAMP_FAULT_DEVICE    /**< it is over what its maker allows */
+} sw_clamp_fault;
+
 /** A job that was read. */
 typedef struct sw_job sw_job;
 
@@ -92,21 +100,34 @@ typedef struct {
     int torque_unit;   /**< sw_torque_unit of the tool; open: no tool */
     double prevailing_torque_Nm; /**< of it, what stretches nothing */
     double scatter_pct;          /**< ± of its stud's tension */
-    double preload_low_N;  /**< tension of the stud, low end of the spread */
-    double preload_N;      /**< its median */
-    double preload_high_N; /**< high end */
-    double force_low_N;    /**< on the part, low end: what holding counts on */
-    double force_N;        /**< nominal */
-    double force_high_N;   /**< high end: what bends and marks */
-    double pull_low_N;     /**< side pull toward the stud, lower end */
-    double pull_high_N;    /**< upper end */
-    double drag_low_N;     /**< nut drag, lower end; positive to the right of
+    double preload_low_N;   /**< tension of the stud, low end of the spread */
+    double preload_N;       /**< its median */
+    double preload_high_N;  /**< high end */
+    double force_low_N;     /**< on the part, low end: what holding counts on */
+    double force_N;         /**< nominal */
+    double force_high_N;    /**< high end: what bends and marks */
+    double pull_low_N;      /**< side pull toward the stud, lower end */
+    double pull_high_N;     /**< upper end */
+    double drag_low_N;      /**< nut drag, lower end; positive to the right of
                                 somebody at the stud who faces the part */
-    double drag_high_N;    /**< upper end */
-    int mark;              /**< sw_mark: whether its pad marks the part at the
+    double drag_high_N;     /**< upper end */
+    int mark;               /**< sw_mark: whether its pad marks the part at the
                                 high end; open: no pad was described */
-    double pad_MPa;        /**< pressure under its pad there */
-    double mark_N;         /**< force at which the pad's limit is reached */
+    double pad_MPa;         /**< pressure under its pad there */
+    double mark_N;          /**< force at which the pad's limit is reached */
+    int clamp_fault;        /**< sw_clamp_fault */
+    double strength_use;    /**< of the stud or screw at its median tension: the
+                                larger of stress over yield and tension over
+                                proof load; open: no stud, or its strength is
+                                not known */
+    double yield_N;         /**< tension at which that is 1 */
+    double yield_torque_Nm; /**< torque at which that is 1; open: nobody
+                                    turns it */
+    double limit_use;       /**< what presses over what the maker allows;
+                                    open: no limit was given */
+    double limit_pressure_MPa; /**< highest pressure that the maker allows */
+    double support_gap_mm;     /**< from where it presses to the nearest
+                                    support */
 } sw_job_clamp_out;
 
 /** One operation. A double that does not apply is SW_UNSET. */
@@ -201,6 +222,10 @@ SW_API SW_NODISCARD sw_assumption sw_job_assumed(const sw_job *job, int index,
  *  1 % of the force, over its usual range, or enters elsewhere than in a strap:
  *  1, or 0. */
 SW_API int sw_job_matters(const sw_job *job, int index);
+
+/** The index-th sentence on what looks doubtful in this job, with the name of
+ *  whom it is about, or NULL past the end. It lives as long as the job. */
+SW_API const char *sw_job_remark(const sw_job *job, int index);
 
 /** The index-th sentence on what a job leaves out, or NULL past the end. */
 SW_API const char *sw_job_not_checked(int index);

@@ -279,30 +279,31 @@ typedef enum {
     SW_WORDS_NEEDED,    /**< sw_needed */
     /** sw_turning_direction */
     SW_WORDS_TURNING,
-    SW_WORDS_MILLING,    /**< sw_milling_mode */
-    SW_WORDS_CUT_WAY,    /**< sw_cut_way */
-    SW_WORDS_SCREW,      /**< sw_screw_kind */
-    SW_WORDS_PROFILE,    /**< sw_profile */
-    SW_WORDS_SIDE,       /**< sw_side */
-    SW_WORDS_ARM,        /**< sw_arm_kind */
-    SW_WORDS_CONTACT,    /**< sw_contact_kind */
-    SW_WORDS_FACE,       /**< sw_face_pressure */
-    SW_WORDS_GRIP,       /**< sw_grip */
-    SW_WORDS_STAYS,      /**< sw_stays */
-    SW_WORDS_LOSES,      /**< sw_loses */
-    SW_WORDS_MARK,       /**< sw_mark */
-    SW_WORDS_LIMIT,      /**< sw_limit_kind */
-    SW_WORDS_CLAMP_KIND, /**< sw_clamp_kind */
-    SW_WORDS_CUT_KIND,   /**< sw_cut_kind */
-    SW_WORDS_DEPTH,      /**< sw_depth */
-    SW_WORDS_REST,       /**< sw_rest */
-    SW_WORDS_GOES,       /**< sw_goes */
-    SW_WORDS_PUSHED,     /**< sw_pushed */
-    SW_WORDS_CORNERS,    /**< sw_corners */
-    SW_WORDS_IDLE,       /**< sw_idle */
-    SW_WORDS_FACING,     /**< sw_facing */
-    SW_WORDS_GOVERNS,    /**< sw_governs */
-    SW_WORDS_REMEDY,     /**< sw_remedy */
+    SW_WORDS_MILLING,     /**< sw_milling_mode */
+    SW_WORDS_CUT_WAY,     /**< sw_cut_way */
+    SW_WORDS_SCREW,       /**< sw_screw_kind */
+    SW_WORDS_PROFILE,     /**< sw_profile */
+    SW_WORDS_SIDE,        /**< sw_side */
+    SW_WORDS_ARM,         /**< sw_arm_kind */
+    SW_WORDS_CONTACT,     /**< sw_contact_kind */
+    SW_WORDS_FACE,        /**< sw_face_pressure */
+    SW_WORDS_GRIP,        /**< sw_grip */
+    SW_WORDS_STAYS,       /**< sw_stays */
+    SW_WORDS_LOSES,       /**< sw_loses */
+    SW_WORDS_MARK,        /**< sw_mark */
+    SW_WORDS_LIMIT,       /**< sw_limit_kind */
+    SW_WORDS_CLAMP_KIND,  /**< sw_clamp_kind */
+    SW_WORDS_CUT_KIND,    /**< sw_cut_kind */
+    SW_WORDS_CLAMP_FAULT, /**< sw_clamp_fault */
+    SW_WORDS_DEPTH,       /**< sw_depth */
+    SW_WORDS_REST,        /**< sw_rest */
+    SW_WORDS_GOES,        /**< sw_goes */
+    SW_WORDS_PUSHED,      /**< sw_pushed */
+    SW_WORDS_CORNERS,     /**< sw_corners */
+    SW_WORDS_IDLE,        /**< sw_idle */
+    SW_WORDS_FACING,      /**< sw_facing */
+    SW_WORDS_GOVERNS,     /**< sw_governs */
+    SW_WORDS_REMEDY,      /**< sw_remedy */
     SW_WORDS_COUNT = SW_WORDS_REMEDY
 } sw_words;
 

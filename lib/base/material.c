@@ -8,6 +8,11 @@
  * those of VDI 2230, the lower one where its editions of 1986 and 2003
  * disagree.
  *
+ * A name may stand for the row of the same metal under another name; a wrought
+ * aluminium without its temper for the usual one, an alloy steel for the
+ * quenched and tempered one: common practice, no source. What has no row is not
+ * given another's.
+ *
  * Not in it: hardness, fatigue, heat, direction of rolling, thickness.
  */
 #include "base/material.h"
@@ -32,6 +37,31 @@ const sw_field sw__material_out_fields[] = {
     SW__END,
 };
 #undef SW__S
+
+static const struct {
+    const char *name, *key;
+} also[] = {
+    {"St37", "S235"},      {"St-37", "S235"},
+    {"St50-2", "E295"},    {"1045", "C45"},
+    {"Ck45", "C45"},       {"C45E", "C45"},
+    {"4140", "42CrMo4"},   {"4340", "34CrNiMo6"},
+    {"5115", "16MnCr5"},   {"X5CrNi18-10", "304"},
+    {"GG-15", "GJL-150"},  {"GG-25", "GJL-250"},
+    {"6061", "6061-T6"},   {"6061-T651", "6061-T6"},
+    {"6082", "6082-T6"},   {"6082-T651", "6082-T6"},
+    {"7075", "7075-T6"},   {"7075-T651", "7075-T6"},
+    {"2024", "2024-T351"}, {"2024-T3", "2024-T351"},
+    {"A380", "AlSi9Cu3"},  {"SAE-660", "C93200"},
+};
+
+/* The key of the row that a name stands for. */
+static const char *row_key(const char *name)
+{
+    for (size_t i = 0; i < sizeof also / sizeof also[0]; i++)
+        if (sw__edits(also[i].name, name) == 0)
+            return also[i].key;
+    return name;
+}
 
 /* A name that begins as it was written comes first: 6061 is 6061-T6. */
 static int strangeness(const char *key, const char *known)
@@ -76,9 +106,10 @@ sw_material_out sw__material(const char *key, const char *field, sw_error *err)
         sw__spoil(&m, SW_STRUCT_MATERIAL_OUT, sw__fail_null(err, field));
         return m;
     }
+    const char *wanted = row_key(key);
     for (size_t i = 0; i < sw__materials_count; i++) {
         const struct sw__materials_row *row = &sw__materials[i];
-        if (sw__edits(row->key, key) != 0) /* capitals do not count */
+        if (sw__edits(row->key, wanted) != 0) /* capitals do not count */
             continue;
         sw__copy(m.material, sizeof m.material, row->key);
         sw__copy(m.label, sizeof m.label, row->label);

@@ -54,6 +54,7 @@ static const char *const word[SW_WORDS_COUNT + 1][MOST + 1] = {
     [SW_WORDS_CLAMP_KIND] = {NULL, "force", "strap", "screw", "through screw",
                              "cylinder", "swing", "vacuum", "bar"},
     [SW_WORDS_CUT_KIND] = {NULL, "force", "mill", "turn", "drill"},
+    [SW_WORDS_CLAMP_FAULT] = {NULL, "none", "walks", "yields", "over limit"},
     [SW_WORDS_DEPTH] = {NULL, "full", "margin"},
     [SW_WORDS_REST] = {NULL, "stays", "rocks", "moves", "light", "loose"},
     [SW_WORDS_GOES] = {NULL, "rest", "lift", "tip", "slide", "none"},

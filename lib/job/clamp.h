@@ -78,6 +78,28 @@ int sw__clamp_note(sw__clamp_draft *d,
 /* Judges the pad under a clamp. (clamp_pad.c) */
 int sw__clamp_pad(sw__clamp_draft *d);
 
+/* Judges the stud of a strap, from what it does at the low end, the median and
+ * the high end of its tension. (clamp_strength.c) */
+void sw__clamp_judge_strap(sw__clamp_draft *d, const sw_strap_out *low,
+                           const sw_strap_out *s, const sw_strap_out *high,
+                           const sw_torque_in *torque);
+
+/* Judges a screw by its grade. 0 or an error. */
+int sw__clamp_judge_screw(sw__clamp_draft *d, const sw_screw_in *full,
+                          const sw_screw_out *s);
+
+/* Judges pressure and force by what the maker allows; SW_UNSET: not said. */
+void sw__clamp_judge_device(sw__clamp_draft *d, double force_N,
+                            double allowed_N, double pressure_MPa,
+                            double allowed_MPa);
+
+/* Looks what is beneath a clamp, and where its stud stands; `o` the draft's
+ * own, or the second pad of a bar. (clamp_place.c) */
+int sw__clamp_place(sw__clamp_draft *d, sw_job_clamp_out *o);
+
+/* Refuses a seal that reaches past the part. */
+int sw__clamp_seal(sw__clamp_draft *d, const sw_vacuum_in *full);
+
 /* Sets the tool that the clamp names to the torque, which becomes what the tool
  * can be set to. Nothing where it names none. (clamps.c) */
 int sw__clamp_set_tool(sw__clamp_draft *d, double *torque_Nm);

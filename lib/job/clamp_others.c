@@ -3,11 +3,21 @@
  * Clamp others: screws, cylinders, arms and vacuum, each by its own room, as a
  * force straight down where it presses.
  *
+ * Where the user left efficiency, guide friction and guide length of a power
+ * clamp to the library, holding counts on the bad end of their usual ranges
+ * (clamp/cylinder.c, clamp/swing.c). A vacuum is what the gauge reads, without a
+ * spread.
+ *
  * A vacuum is a force in the middle of its seal. Where the face gapes at its
  * edge the seal leaks, long before a rigid part on points would tip: that is
  * for the room of the vacuum (clamp/vacuum.c), and the job says so.
  */
 #include "job/clamp.h"
+
+/* the ends of the usual ranges of clamp/cylinder.c and clamp/swing.c */
+#define LEAST_EFFICIENCY 0.85
+#define MOST_GUIDE 0.15
+#define SHORTEST_GUIDE 0.7
 
 static void take_force(sw__clamp_draft *d, double low, double nominal,
                        double high, uint64_t warnings)
@@ -79,7 +89,8 @@ static int solve_screw(sw__clamp_draft *d)
     d->out->prevailing_torque_Nm = 0;
     d->out->scatter_pct = full.scatter_pct;
     take_force(d, s.force_low_N, s.force_N, s.force_high_N, s.warnings);
-    return sw__clamp_note(d, ask_screw);
+    const int judged = sw__clamp_judge_screw(d, &full, &s);
+    return judged ? judged : sw__clamp_note(d, ask_screw);
 }
 
 /* ---- cylinders and arms ---- */
@@ -101,7 +112,19 @@ static int solve_cylinder(sw__clamp_draft *d)
     const sw_cylinder_out c = sw_cylinder(&d->of.cylinder, &inner);
     if (c.status)
         return sw__clamp_fail(d, &inner);
-    take_force(d, c.force_low_N, c.force_N, c.uncapped_N, c.warnings);
+    sw_cylinder_in least = d->of.cylinder;
+    sw_cylinder_in full = d->of.cylinder;
+    if (sw_cylinder_resolve(&full, &inner))
+        return sw__clamp_fail(d, &inner);
+    if (full.assumed & sw__bit(SW_STRUCT_CYLINDER_IN, "efficiency"))
+        least.efficiency = LEAST_EFFICIENCY;
+    const sw_cylinder_out low = sw_cylinder(&least, &inner);
+    if (low.status)
+        return sw__clamp_fail(d, &inner);
+    take_force(d, low.force_low_N, c.force_N, c.uncapped_N, c.warnings);
+    sw__clamp_judge_device(d, c.uncapped_N, d->of.cylinder.limit_N,
+                           d->of.cylinder.pressure_MPa,
+                           c.pressure_at_limit_MPa);
     return sw__clamp_note(d, ask_cylinder);
 }
 
@@ -122,9 +145,30 @@ static int solve_swing(sw__clamp_draft *d)
     const sw_swing_out s = sw_swing(&d->of.swing, &inner);
     if (s.status)
         return sw__clamp_fail(d, &inner);
-    take_force(d, s.force_N, s.force_N,
+    const sw_swing_in *in = &d->of.swing;
+    double allowed = s.allowed_pressure_MPa;
+    if (sw__is_set(in->rated_pressure_MPa)) /* a short arm gives no more */
+        allowed = sw__is_set(allowed) ? fmin(allowed, in->rated_pressure_MPa)
+                                      : in->rated_pressure_MPa;
+    sw__clamp_judge_device(d, s.available_N, s.allowed_N, in->pressure_MPa,
+                           allowed);
+    /* what is over the limit acts all the same */
+    const double use = sw__is_set(d->out->limit_use) ? d->out->limit_use : 1;
+    sw_swing_in least = *in, full = *in;
+    if (sw_swing_resolve(&full, &inner))
+        return sw__clamp_fail(d, &inner);
+    if (full.assumed & sw__bit(SW_STRUCT_SWING_IN, "efficiency"))
+        least.efficiency = LEAST_EFFICIENCY;
+    if (full.assumed & sw__bit(SW_STRUCT_SWING_IN, "mu_guide"))
+        least.mu_guide = MOST_GUIDE;
+    if (full.assumed & sw__bit(SW_STRUCT_SWING_IN, "guide_length_mm"))
+        least.guide_length_mm = SHORTEST_GUIDE * full.guide_length_mm;
+    const sw_swing_out low = sw_swing(&least, &inner);
+    if (low.status)
+        return sw__clamp_fail(d, &inner);
+    take_force(d, fmin(low.force_N, s.force_N), s.force_N,
                sw__is_set(s.available_N) ? fmax(s.available_N, s.force_N)
-                                         : s.force_N,
+                                         : s.force_N * fmax(1, use),
                s.warnings);
     return sw__clamp_note(d, ask_swing);
 }
@@ -153,8 +197,14 @@ static int solve_vacuum(sw__clamp_draft *d)
     const sw_vacuum_out v = sw_vacuum(&d->of.vacuum, &inner);
     if (v.status)
         return sw__clamp_fail(d, &inner);
+    sw_vacuum_in full = d->of.vacuum;
+    if (sw_vacuum_resolve(&full, &inner))
+        return sw__clamp_fail(d, &inner);
+    int status = sw__clamp_seal(d, &full);
+    if (status)
+        return status;
     take_force(d, v.held_N, v.held_N, v.held_N, v.warnings);
-    const int status = sw__clamp_note(d, ask_vacuum);
+    status = sw__clamp_note(d, ask_vacuum);
     if (status)
         return status;
     return sw__job_note_word(d->job, d->in.name, "vacuum", "in the middle",

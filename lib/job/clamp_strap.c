@@ -156,6 +156,25 @@ static int take_common(sw__clamp_draft *d)
     return SW_OK;
 }
 
+/* No answer at the high end of what a torque gives: the torque is to blame. */
+static int fail_high(sw__clamp_draft *d, int by_torque, const sw_error *inner)
+{
+    char message[200];
+    if (!by_torque || inner->code != SW_ERR_RANGE ||
+        strcmp(inner->field, "preload_N") != 0)
+        return sw__clamp_fail(d, inner);
+    sw__line line = sw__line_start(message, sizeof message);
+    sw__line_add(&line, "torque: at the high end of its spread it stretches "
+                        "the stud with ");
+    sw__line_add_number(&line, round(d->out->preload_high_N));
+    sw__line_add(&line, " N; it cannot stand more than ");
+    sw__line_add_number(&line, floor(inner->high));
+    sw__line_add(&line, " N");
+    const int node = sw__child(d->r, d->map, "torque");
+    return node ? sw__fail_at(d->r, node, SW_ERR_RANGE, "torque", message)
+                : sw__fail_key(d->r, d->map, SW_ERR_RANGE, "torque", message);
+}
+
 static int solve_strap(sw__clamp_draft *d)
 {
     sw_error inner;
@@ -178,7 +197,7 @@ static int solve_strap(sw__clamp_draft *d)
         return sw__clamp_fail(d, &inner);
     const sw_strap_out high = at_tension(in, o->preload_high_N, &inner);
     if (high.status)
-        return sw__clamp_fail(d, &inner);
+        return fail_high(d, sw__is_set(in->torque_Nm), &inner);
     sw_strap_in full = *in;
     if (sw_strap_resolve(&full, &inner))
         return sw__clamp_fail(d, &inner);
@@ -189,6 +208,7 @@ static int solve_strap(sw__clamp_draft *d)
     o->force_N = s.toe_force_N;
     take_ends(o, &low, &high);
     o->warnings |= s.warnings | low.warnings | high.warnings;
+    sw__clamp_judge_strap(d, &low, &s, &high, &torque);
     if (o->force_low_N > 0)
         status = note_strap(d, o->force_N);
     if (o->force_low_N > 0)

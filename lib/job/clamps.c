@@ -246,9 +246,10 @@ static void start(sw__clamp_draft *d, const sw__clamp_way *w,
     d->shape = (sw__shape){.what = "a clamp of this kind",
                            .form = d->form,
                            .forms = 1,
-                           .special = w->turned     ? key_turned
-                                      : w->pads > 1 ? key_bar
-                                                    : key_plain,
+                           .special = w->turned && !w->stud ? key_turned
+                                      : w->turned           ? key_turned
+                                      : w->pads > 1         ? key_bar
+                                                            : key_plain,
                            .with = d};
     d->shape.forms += w->open(d);
     d->out = &clamp->out;
@@ -262,6 +263,7 @@ static void start(sw__clamp_draft *d, const sw__clamp_way *w,
             memcpy((char *)o + f->offset, &open, sizeof open);
     }
     o->pull_low_N = o->pull_high_N = o->drag_low_N = o->drag_high_N = 0;
+    o->clamp_fault = SW_CLAMP_FAULT_NONE;
 }
 
 /* A bond peels from its edge, which a force in its middle cannot show. */
@@ -307,7 +309,7 @@ static int add_second(sw__clamp_draft *d)
         sw__job_check_name(d->r, d->map, o->name, job->clamp[0].out.name,
                            sizeof *clamp, job->clamps);
     job->clamps++;
-    return status;
+    return status ? status : sw__clamp_place(d, o);
 }
 
 static int take_clamp(sw_job *job, sw__reader *r, int map)
@@ -342,6 +344,8 @@ static int take_clamp(sw_job *job, sw__reader *r, int map)
     status = w->solve(&d);
     if (!status && d.pad)
         status = sw__clamp_pad(&d);
+    if (!status)
+        status = sw__clamp_place(&d, d.out);
     if (status)
         return status;
     job->about.warnings |= clamp->out.warnings;

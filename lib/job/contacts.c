@@ -7,6 +7,8 @@
 
 #include <string.h>
 
+#define STOP_OFF 1.0 /* mm */
+
 static const sw__alias contact_alias[] = {{"z_mm", "height"}, {NULL, NULL}};
 
 /* A place in the plane, and whether it was given. */
@@ -123,6 +125,35 @@ static void give_letter(char *name, int index)
     name[n] = '\0';
 }
 
+/* A stop touches the part's side: not over it, and not in the middle of it
+ * unless there is a hole, which the outline does not know. */
+static int check_height(sw_job *job, sw__reader *r, int map,
+                        const sw_stop_in *s)
+{
+    char message[160];
+    const double t = job->about.thickness_mm;
+    const double deg = SW__RAD(s->push_deg);
+    if (s->z_mm > t || s->z_mm < 0) {
+        sw__line line = sw__line_start(message, sizeof message);
+        sw__line_add(&line, s->name);
+        sw__line_add(&line, " pushes past the part: its height must be from 0 "
+                            "to the thickness, ");
+        sw__line_add_number(&line, t);
+        sw__line_add(&line, " mm");
+        const int node = sw__child(r, map, "height");
+        return node ? sw__fail_at(r, node, SW_ERR_CONFLICT, "height", message)
+                    : sw__fail_key(r, map, SW_ERR_CONFLICT, "height", message);
+    }
+    /* within, also where it is a little off the side that it pushes */
+    if (!sw__outline_holds(&job->outline, s->x_mm - STOP_OFF * cos(deg),
+                           s->y_mm - STOP_OFF * sin(deg)))
+        return SW_OK;
+    return sw__job_remark(job, s->name,
+                          "the stop stands within the part's outline: right "
+                          "only for a pin in a hole or pocket of it",
+                          r->err);
+}
+
 static int take_stop(sw_job *job, sw__reader *r, int map)
 {
     static const sw__special key[] = {
@@ -163,6 +194,9 @@ static int take_stop(sw_job *job, sw__reader *r, int map)
         return fail_place(r, map, s.name,
                           " pushes past the part: there is no side of it "
                           "ahead; check place and push");
+    status = check_height(job, r, map, &s);
+    if (status)
+        return status;
     job->about.warnings |= sw__job_friction_warning(s.friction);
     for (int i = 0; !status; i++) {
         const sw_assumption a = sw_stop_assumed(&s, i, NULL);

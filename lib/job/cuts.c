@@ -17,7 +17,17 @@
  *   (1)  along the feed y;  to its left -x where the circle runs
  *        counterclockwise, +x where clockwise;  up z
  *
- * Not in it: what an unbalanced part adds by turning.
+ * The part's mass m, its middle r off the axis, pulls outward, and its weight
+ * W lies in the face and goes round in the part's frame, in every direction (a
+ * spindle that lies; eight of them, on an octagon about the circle):
+ *
+ *   (2)  F = m r w^2,  w = 2 pi n,  m = W/g
+ *   (3)  W_k = W/cos(pi/8) (cos(k pi/4), sin(k pi/4))
+ *
+ * both with the cut and without it.
+ *
+ * Not in it: faceplate, clamps and balancing weights, which turn too; a spindle
+ * that stands, whose part is pressed on the supports by its weight.
  */
 #include "job/operation.h"
 
@@ -26,6 +36,10 @@
 #include <strapwise/turning.h>
 
 #include <string.h>
+
+#define GRAVITY 9.80665 /* m/s2, exact by definition */
+
+#define BELOW_PART 2.0 /* mm that a cutter reaches below a part cut through */
 
 enum { INSTANTS = 16 };
 
@@ -64,7 +78,7 @@ static int fail(draft *d, const sw_error *inner)
 static void add(draft *d, double x, double y, double z, double mx, double my,
                 double mz)
 {
-    const sw__job_sample s = {{x, y, z}, {mx, my, mz}};
+    const sw__job_sample s = {{x, y, z}, {mx, my, mz}, {0, 0}};
     sw__job_operation *op = d->op;
     for (int i = 0; i < op->samples; i++)
         if (memcmp(&op->sample[i], &s, sizeof s) == 0)
@@ -146,10 +160,52 @@ static sw_assumption ask_mill(const void *in, int index)
     return sw_milling_assumed(in, index, NULL);
 }
 
+static int fail_key(draft *d, const char *key, int code, const char *message)
+{
+    const int node = sw__child(d->r, d->map, key);
+    return node ? sw__fail_at(d->r, node, code, key, message)
+                : sw__fail_key(d->r, d->map, code, key, message);
+}
+
+/* What no cutter does: slips of the pen. A feed is too large where no chip
+ * space would hold it; from memory, well above every table. */
+static int check_mill(draft *d)
+{
+    char message[160];
+    const sw_milling_in *in = &d->of.mill;
+    const double t = d->job->about.thickness_mm;
+    if (in->mode == SW_MILL_SLOT && sw__is_set(in->width_mm) &&
+        sw__is_set(in->diameter_mm) &&
+        fabs(in->width_mm - in->diameter_mm) > 1e-3 * in->diameter_mm)
+        return fail_key(d, "width", SW_ERR_CONFLICT,
+                        "width: a slot is as wide as the cutter; leave width "
+                        "out, or take mode: side");
+    if (sw__is_set(in->depth_mm) && in->depth_mm > t + BELOW_PART) {
+        sw__line line = sw__line_start(message, sizeof message);
+        sw__line_add(&line, "depth: ");
+        sw__line_add_number(&line, in->depth_mm);
+        sw__line_add(&line, " mm is more than the part's thickness, ");
+        sw__line_add_number(&line, t);
+        sw__line_add(&line, " mm, and ");
+        sw__line_add_number(&line, BELOW_PART);
+        sw__line_add(&line, " mm below it");
+        return fail_key(d, "depth", SW_ERR_CONFLICT, message);
+    }
+    if (sw__is_set(in->feed_per_tooth_mm) && sw__is_set(in->diameter_mm) &&
+        in->feed_per_tooth_mm > in->diameter_mm / 10)
+        return fail_key(d, "feed per tooth", SW_ERR_CONFLICT,
+                        "feed per tooth: more than a tenth of the cutter's "
+                        "diameter, which no cutter stands; mistyped?");
+    return SW_OK;
+}
+
 static int solve_mill(draft *d)
 {
     sw_error inner;
     sw_milling_in *in = &d->of.mill;
+    const int possible = check_mill(d);
+    if (possible)
+        return possible;
     if (!d->path->directed)
         return sw__fail_key(d->r, d->map, SW_ERR_MISSING, "feed",
                             "a mill needs the way it is fed: give the path "
@@ -192,6 +248,75 @@ static sw_assumption ask_turn(const void *in, int index)
     return sw_turning_assumed(in, index, NULL);
 }
 
+/* Turns per minute, by the cutting speed where that was given. */
+static double speed_of(const draft *d)
+{
+    const sw_turning_in *in = &d->of.turn;
+    const double v = in->cutting_speed_m_per_min;
+    const double D =
+        sw__is_set(in->diameter_mm) ? in->diameter_mm : d->path->diameter_mm;
+    if (sw__is_set(in->speed_rpm) || !sw__is_set(v))
+        return in->speed_rpm;
+    return 1000 * v / (SW__PI * D);
+}
+
+/* Equation (2), and what is said of it. */
+static int add_spin(draft *d)
+{
+    char words[SW__JOB_REMARK];
+    const sw_job_out *a = &d->job->about;
+    const double rpm = speed_of(d);
+    const double x = a->centre_x_mm - d->path->axis[0];
+    const double y = a->centre_y_mm - d->path->axis[1];
+    const double off = hypot(x, y);
+    if (off < 1e-3)
+        return SW_OK;
+    sw__line line = sw__line_start(words, sizeof words);
+    sw__line_add(&line, "the part's center of gravity is ");
+    sw__add_length(&line, off);
+    sw__line_add(&line, " off the spindle's axis; ");
+    if (!sw__is_set(rpm)) {
+        sw__line_add(&line, "without a speed, what it pulls by turning is left "
+                            "out: give speed");
+        return sw__job_remark(d->job, d->name, words, d->r->err);
+    }
+    const double w = rpm * SW__PI / 30;
+    const double k = a->weight_N / GRAVITY * w * w / 1000; /* N per mm */
+    d->op->spin_N[0] = k * x;
+    d->op->spin_N[1] = k * y;
+    sw__line_add(&line, "at ");
+    sw__line_add_number(&line, round(rpm));
+    sw__line_add(&line, " rpm it pulls outward with ");
+    sw__line_add_number(&line, round(k * off));
+    sw__line_add(&line, " N, which is counted; balance of faceplate and clamps "
+                        "is not checked");
+    return sw__job_remark(d->job, d->name, words, d->r->err);
+}
+
+/* Equation (3): every sample so far, and none, with the weight all round. */
+static int add_weight(draft *d)
+{
+    enum { WAYS = 8 };
+    sw__job_operation *op = d->op;
+    const double W = d->job->about.weight_N / cos(SW__PI / WAYS);
+    sw__job_sample with = op->sample[0];
+    op->samples = 0;
+    for (int cut = 1; cut >= 0; cut--)
+        for (int i = 0; i < WAYS; i++) {
+            sw__job_sample *s = &op->sample[op->samples++];
+            if (!cut)
+                memset(&with, 0, sizeof with);
+            *s = with;
+            s->body_N[0] = W * cos(2 * SW__PI * i / WAYS);
+            s->body_N[1] = W * sin(2 * SW__PI * i / WAYS);
+        }
+    return sw__job_note_word(
+        d->job, d->name, "spindle", "lies",
+        "the weight lies in the face and turns; it presses "
+        "on no support",
+        d->r->err);
+}
+
 static int solve_turn(draft *d)
 {
     sw_error inner;
@@ -211,7 +336,10 @@ static int solve_turn(draft *d)
         0); /* (1) */
     d->op->turned = 1;
     d->op->out.warnings |= t.warnings;
-    return note(d, ask_turn);
+    status = add_spin(d);
+    if (!status)
+        status = add_weight(d);
+    return status ? status : note(d, ask_turn);
 }
 
 /* ---- drilling ---- */
@@ -227,6 +355,11 @@ static int solve_drill(draft *d)
 {
     sw_error inner;
     sw_drilling_in *in = &d->of.drill;
+    if (sw__is_set(in->feed_mm) && sw__is_set(in->diameter_mm) &&
+        in->feed_mm > in->diameter_mm / 5)
+        return fail_key(d, "feed", SW_ERR_CONFLICT,
+                        "feed: more than a fifth of the drill's diameter, "
+                        "which no drill stands; mistyped?");
     int status = take_material(d, in->material, sizeof in->material,
                                in->kc11_MPa, in->mc);
     if (status)
@@ -285,6 +418,28 @@ static int check_reach(draft *d)
     return SW_OK;
 }
 
+/* What can be meant, but seldom is. */
+static int remark_path(draft *d)
+{
+    const sw__outline *o = &d->job->outline;
+    int above = 0, off = 0, status = SW_OK;
+    for (int i = 0; i < d->op->points; i++) {
+        const double *at = d->op->point[i].at;
+        above |= at[2] > d->job->about.thickness_mm + 1e-6;
+        off |= sw__outline_off(o, at[0], at[1]) > 1e-6;
+    }
+    if (above)
+        status = sw__job_remark(d->job, d->name,
+                                "its path runs higher than the part is thick",
+                                d->r->err);
+    if (!status && off && d->op->out.cut_kind == SW_CUT_FORCE)
+        status = sw__job_remark(d->job, d->name,
+                                "its force acts beside the part's outline at "
+                                "some points of the path",
+                                d->r->err);
+    return status;
+}
+
 /* The largest of every direction, over all samples. */
 static void measure(sw__job_operation *op)
 {
@@ -340,6 +495,8 @@ int sw__job_cut(sw_job *job, sw__reader *r, int map, const char *name,
         status = w->solve(&d);
     if (!status)
         status = check_reach(&d);
+    if (!status)
+        status = remark_path(&d);
     if (!status)
         measure(op);
     return status;

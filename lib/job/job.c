@@ -14,7 +14,8 @@
  *   stops:                  list: place, push, and the fields of sw_stop_in
  *   tools:                  list: name, and the fields of sw_tool_in
  *   clamps:                 list: kind, place, toward stud, tool, pad, and the
- *                           fields of sw_clamp_in and of the kind's struct
+ *                           fields of sw_clamp_in and of the kind's struct;
+ *                           a screw has a grade, a bar a second place
  *   operations:             list: name, clamps, cut, path, and the fields of
  *                           sw_hold_in
  *
@@ -166,5 +167,6 @@ void sw_job_free(sw_job *job)
         free(job->operation[i].point);
     free(job->assumed);
     free(job->slight);
+    free(job->remark);
     free(job);
 }

@@ -17,7 +17,8 @@ enum {
     SW__JOB_OPERATIONS = 50,
     SW__JOB_POINTS = 5000,  /* of one path */
     SW__JOB_LOADS = 100000, /* points times samples */
-    SW__JOB_SAMPLES = 24
+    SW__JOB_SAMPLES = 24,
+    SW__JOB_REMARK = 240 /* bytes of a sentence */
 };
 
 typedef struct {
@@ -39,6 +40,7 @@ typedef struct {
 /* A load in a frame whose x is the feed and whose z is up. */
 typedef struct {
     double N[3], Nm[3];
+    double body_N[2]; /* in the middle of the part's mass */
 } sw__job_sample;
 
 typedef struct {
@@ -49,6 +51,7 @@ typedef struct {
     int points;
     sw__job_sample sample[SW__JOB_SAMPLES];
     int samples;
+    double spin_N[2]; /* on the part as it turns, in its own frame */
     int turned; /* the samples turn with the feed; else they are of the table */
 } sw__job_operation;
 
@@ -65,6 +68,8 @@ struct sw_job {
     sw_assumption *assumed;
     int assumptions, assumed_room;
     unsigned char *slight; /* defaults that hardly matter, by index */
+    char (*remark)[SW__JOB_REMARK];
+    int remarks, remark_room;
 };
 
 /* A default of the job's own: value, usual range, source; 0 or SW_ERR_MEMORY
@@ -80,6 +85,14 @@ int sw__job_note_as(sw_job *job, const char *where, const sw_assumption *a,
 
 /* Marks the last default as one that hardly matters. */
 void sw__job_slight(sw_job *job);
+
+/* Adds a sentence on what looks doubtful: "NAME: words"; 0 or SW_ERR_MEMORY.
+ * The same sentence is kept once. (remarks.c) */
+int sw__job_remark(sw_job *job, const char *name, const char *words,
+                   sw_error *err);
+
+/* "82 mm (3.23 in)" */
+void sw__add_length(sw__line *line, double mm);
 
 /* Sections; each 0 or an error. */
 int sw__job_part(sw_job *job, sw__reader *r, int map);

@@ -104,6 +104,12 @@ int sw_job_matters(const sw_job *job, int index)
     return job && index >= 0 && index < job->assumptions && !job->slight[index];
 }
 
+const char *sw_job_remark(const sw_job *job, int index)
+{
+    return job && index >= 0 && index < job->remarks ? job->remark[index]
+                                                     : NULL;
+}
+
 const char *sw_job_not_checked(int index)
 {
     static const char *const sentence[] = {
@@ -111,7 +117,9 @@ const char *sw_job_not_checked(int index)
         "what gives first on stud, strap and T-slot: ask strapwise weakest",
         "whether clamps, studs and cutter run into one another",
         "whether the tool's path is where the program takes it",
-        "what an unbalanced part adds where it turns",
+        "where it turns: the balance of faceplate, clamps and weights; the "
+        "part's "
+        "own pull is counted where a speed is given",
     };
     const int count = sizeof sentence / sizeof sentence[0];
     return index >= 0 && index < count ? sentence[index] : NULL;

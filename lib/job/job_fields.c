@@ -68,6 +68,13 @@ const sw_field sw__job_clamp_out_fields[] = {
     SW__OUT_WORD(mark, SW_WORDS_MARK),
     SW__OUT(pad_MPa, "MPa"),
     SW__OUT(mark_N, "N"),
+    SW__OUT_WORD(clamp_fault, SW_WORDS_CLAMP_FAULT),
+    SW__OUT(strength_use, ""),
+    SW__OUT(yield_N, "N"),
+    SW__OUT(yield_torque_Nm, "N.m"),
+    SW__OUT(limit_use, ""),
+    SW__OUT(limit_pressure_MPa, "MPa"),
+    SW__OUT(support_gap_mm, "mm"),
     SW__END,
 };
 #undef SW__S

@@ -6,7 +6,8 @@
  *
  *   (1)  (F_x, F_y) = R(feed) (N_0, N_1),  R(a) = [cos a, -sin a; sin a, cos a]
  *
- * and its moments alike.
+ * and its moments alike. What acts in the middle of the part's mass, r from the
+ * tool point, is moved there with its moment r x F.
  */
 #include "job/job.h"
 
@@ -50,8 +51,28 @@ static void turn(const double from[3], double deg, double to[3])
     to[2] = from[2];
 }
 
-static int add_load(const sw__job_operation *op, int point, int sample,
-                    sw_fixture *f, sw_error *err)
+/* What acts in the middle of the part's mass, moved to the tool point. */
+static void add_body(const sw_job *job, const sw__job_operation *op,
+                     const sw__job_point *p, const sw__job_sample *s,
+                     double N[3], double Nm[3])
+{
+    const double from[3] = {s->body_N[0], s->body_N[1], 0};
+    const double x = (job->about.centre_x_mm - p->at[0]) / 1000;
+    const double y = (job->about.centre_y_mm - p->at[1]) / 1000;
+    const double z = (job->about.centre_z_mm - p->at[2]) / 1000;
+    double F[3];
+    turn(from, op->turned ? p->feed_deg : 0, F);
+    F[0] += op->spin_N[0];
+    F[1] += op->spin_N[1];
+    N[0] += F[0];
+    N[1] += F[1];
+    Nm[0] -= z * F[1];
+    Nm[1] += z * F[0];
+    Nm[2] += x * F[1] - y * F[0];
+}
+
+static int add_load(const sw_job *job, const sw__job_operation *op, int point,
+                    int sample, sw_fixture *f, sw_error *err)
 {
     const sw__job_point *p = &op->point[point];
     double N[3], Nm[3];
@@ -62,6 +83,7 @@ static int add_load(const sw__job_operation *op, int point, int sample,
     sw__line_add_number(&line, point + 1);
     turn(op->sample[sample].N, op->turned ? p->feed_deg : 0, N);
     turn(op->sample[sample].Nm, op->turned ? p->feed_deg : 0, Nm);
+    add_body(job, op, p, &op->sample[sample], N, Nm);
     in.x_mm = p->at[0];
     in.y_mm = p->at[1];
     in.z_mm = p->at[2];
@@ -83,12 +105,13 @@ static int add_all(const sw_job *job, const sw__job_operation *op,
             status = add_clamp(&job->clamp[i], f, err);
     for (int i = 0; i < op->points && !status; i++)
         for (int k = 0; k < op->samples && !status; k++)
-            status = add_load(op, i, k, f, err);
+            status = add_load(job, op, i, k, f, err);
     if (status)
         return status;
     sw_weight_in w;
     sw_weight_defaults(&w);
-    w.weight_N = job->about.weight_N;
+    /* on a faceplate it lies in the face, and is in the loads */
+    w.weight_N = op->out.cut_kind == SW_CUT_TURN ? 0 : job->about.weight_N;
     w.x_mm = job->about.centre_x_mm;
     w.y_mm = job->about.centre_y_mm;
     w.z_mm = job->about.centre_z_mm;

@@ -6,7 +6,8 @@
 
 /* What a path says of itself, beside its points. */
 typedef struct {
-    int circle;    /* it is one, with its centre as the spindle's axis */
+    int circle; /* it is one, with its centre as the spindle's axis */
+    double axis[2], diameter_mm;
     int clockwise; /* it, or the spindle over it, runs clockwise */
     int directed;  /* every point has a way of feed */
     int node;      /* of the points */

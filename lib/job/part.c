@@ -42,7 +42,22 @@ static int take_material(sw__reader *r, int node, void *with)
     const sw_material_out m = sw_material(to, &inner);
     if (m.status)
         return sw__fail_at(r, node, m.status, "material", inner.message);
+    char named[24];
+    sw__copy(named, sizeof named, to);
     sw__copy(to, sizeof d->job->about.material, m.material);
+    if (sw__edits(named, m.material) != 0) {
+        char source[120];
+        sw__line line = sw__line_start(source, sizeof source);
+        sw__line_add(&line, "its row stands for ");
+        sw__line_add(&line, named);
+        sw__line_add(&line, " (");
+        sw__line_add(&line, m.label);
+        sw__line_add(&line, ")");
+        status = sw__job_note_word(d->job, "part", "material", m.material,
+                                   source, r->err);
+        if (status)
+            return status;
+    }
     d->job->about.warnings |= m.warnings;
     return SW_OK;
 }

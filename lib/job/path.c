@@ -193,6 +193,9 @@ static int take_circle(sw_job *job, sw__reader *r, const draft *d,
                                    "as a spindle runs forward, seen from above",
                                    r->err);
     about->circle = 1;
+    about->axis[0] = c.centre[0];
+    about->axis[1] = c.centre[1];
+    about->diameter_mm = c.diameter;
     about->clockwise = c.clockwise;
     const double around = SW__PI * c.diameter;
     const double parts = fmax(8, ceil(around / d->step));

@@ -153,13 +153,32 @@ START_TEST(spelling)
 }
 END_TEST
 
+/* The same metal under the name of another standard, or without a temper. */
+START_TEST(other_names)
+{
+    static const struct {
+        const char *name, *key;
+    } row[] = {{"1045", "C45"},          {"4140", "42CrMo4"},
+               {"4340", "34CrNiMo6"},    {"St37", "S235"},
+               {"GG-25", "GJL-250"},     {"6061", "6061-T6"},
+               {"6061-t651", "6061-T6"}, {"7075", "7075-T6"}};
+    for (size_t i = 0; i < sizeof row / sizeof row[0]; i++) {
+        const sw_material_out m = good(row[i].name);
+        ck_assert_str_eq(m.material, row[i].key);
+        ck_assert(m.modulus_MPa == good(row[i].key).modulus_MPa);
+        for (int k = 0; sw_material_name(k); k++) /* no row is hidden */
+            ck_assert_str_ne(sw_material_name(k), row[i].name);
+    }
+}
+END_TEST
+
 START_TEST(unknown)
 {
     static const struct {
         const char *text, *offered;
-    } row[] = {{"6061", "6061-T6"}, {"C 45", "C45"}, {"GG-25", "GJL-250"},
-               {"7075", "7075-T6"}, {"", ""},        {" C45", "C45"},
-               {"\n", ""},          {"\xff", ""},    {"unobtainium", ""}};
+    } row[] = {{"6061-", "6061-T6"}, {"C 45", "C45"}, {"GJL-25", "GJL-250"},
+               {"7075-", "7075-T6"}, {"", ""},        {" C45", "C45"},
+               {"\n", ""},           {"\xff", ""},    {"unobtainium", ""}};
     for (size_t i = 0; i < sizeof row / sizeof row[0]; i++) {
         sw_error err;
         const sw_material_out m = sw_material(row[i].text, &err);
@@ -183,5 +202,5 @@ END_TEST
 int main(void)
 {
     return RUN_TESTS("material", moduli, strengths, pressures, densities,
-                     every_row, spelling, unknown);
+                     every_row, spelling, other_names, unknown);
 }

@@ -175,7 +175,6 @@ sed -e 's/100 mm, 150 mm/100 mm, 0 mm/' "$tmp/lifts.yaml" >"$tmp/line.yaml"
 run hold "$tmp/line.yaml"
 check test "$status" -eq 1
 has 'all its supports stand in one line: move one of them out of it'
-has_not 'outside of the supports'
 good check "$tmp/line.yaml"
 has 'all its supports stand in one line'
 sed -e 's/100 mm, 150 mm/200 mm, 0 mm/' "$tmp/lifts.yaml" >"$tmp/twins.yaml"
@@ -232,6 +231,53 @@ good hold "$yoke" --operation skim
 has 'the sum is least with' 'idle: tighten all alike all the same' 'C1 1' \
     'turning clockwise about'
 has_not 'nothing is asked'
+
+# ---- clamps that must not be used, whatever the margin
+
+spoil walks 's/heel height: 33 mm/heel height: 13 mm/'
+has 'It must not be used: clamp C1: it walks' 'nor may C2 (walks)' \
+    'C1, C2, C3, C4: toe and heel together'
+has_not 'It holds'
+spoil yields 's/torque: 10 N.m/torque: 100 N.m/; /tool: small/d'
+has 'It must not be used: clamp C' 'its stud is at' 'before it yields' \
+    'it yields at' 'C1, C2, C3, C4: the stud is past its yield'
+run hold "$tmp/yields.yaml" --operation skim --json
+has '"verdict": "clamp fails"' '"clamp_faults"' '"fault": "yields"' \
+    '"clamp_warnings"'
+sed 's/thread: M10/thread: M6/' "$yoke" >"$tmp/m8.yaml"
+run hold "$tmp/m8.yaml" --operation skim --required-margin 17
+check test "$status" -eq 1
+has 'hold limit' 'no torque reaches it: C' 'yields at'
+has_not 'on every nut'
+run hold "$tmp/m8.yaml" --operation skim --required-margin 17 --json
+has '"reachable": "no"'
+sed 's/pressure: 760 psi/pressure: 1000 psi/' "$jobs/counterweight-arm.yaml" \
+    >"$tmp/over.yaml"
+run hold "$tmp/over.yaml"
+check test "$status" -eq 1
+has 'It must not be used: clamp swing 2: it is at 130 % of what its maker allows' \
+    'lower its pressure to 769 psi (53 bar)' 'swing 2: more is asked'
+good hold "$jobs/counterweight-arm.yaml"
+good check "$tmp/over.yaml"
+has 'must not be used: it is at 130 %'
+
+# ---- what is doubtful stands in the warnings
+
+good hold "$jobs/encoder-ring.yaml"
+has 'screw 1: a value' 'rim: the material'
+sed -e '/^operations:/i\
+  - {name: late, kind: force, place: [10 mm, 140 mm], force: 1 N}' \
+    -e 's/  - {cut: {kind: force/  - {clamps: [C1], cut: {kind: force/' \
+    "$tmp/lifts.yaml" >"$tmp/late.yaml"
+run hold "$tmp/late.yaml"
+has 'late: it presses outside'
+run hold "$tmp/late.yaml" --operation 'operation 1'
+has 'C1: no support within'
+has_not 'late: it presses outside'
+run check "$tmp/rocks.yaml"
+has 'C1: it presses outside of the supports' 'C1: no support within'
+run check "$tmp/rocks.yaml" --json
+has '"remarks"' '"support_gap_mm"'
 
 # ---- the map
 

@@ -385,7 +385,7 @@ START_TEST(refused)
     check_refused("index", &err, SW_ERR_RANGE, "index");
     check_numbers("index", &c, SW_STRUCT_HOLD_CONTACT_OUT, c.status);
     c = sw_hold_contact(h, 0, SW_PART_LOAD, 0, &err);
-    check_refused("part", &err, SW_ERR_RANGE, "index");
+    check_refused("part", &err, SW_ERR_RANGE, "part");
     ck_assert(c.status);
     sw_hold_free(h);
 }

@@ -436,7 +436,7 @@ class Fixtures(unittest.TestCase):
                 (lambda: self.fixture().hold(progress=lambda done: True),
                  "progress", "stopped"),
                 (lambda: self.fixture().hold().point(1), "load", "range"),
-                (lambda: self.fixture().hold().contact("stop", 0), "index",
+                (lambda: self.fixture().hold().contact("stop", 0), "part",
                  "range")):
             with self.assertRaises(Error) as caught:
                 call()
@@ -492,6 +492,9 @@ class Jobs(unittest.TestCase):
                          [(0, 0), (200, 0), (200, 150), (0, 150)])
         self.assertIn("spare.z_mm", [d["name"] for d in job.assumed()])
         self.assertGreater(len(strapwise.job_not_checked()), 2)
+        self.assertEqual(job.clamps()[0].word("clamp_fault"), "none")
+        self.assertTrue(any(s.startswith("C1: no support within")
+                            for s in job.remarks()), job.remarks())
 
     def test_hold(self):
         """0.15*3000 N over 100 N; the disc is a polygon inside the round one."""
