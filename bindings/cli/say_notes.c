@@ -36,14 +36,14 @@ static void in_system(page *p, int us, double value, const char *unit,
                       int with_unit)
 {
     static const struct {
-        const char *si, *shown, *us;
+        const char *si, *shown, *us, *us_unit; /* as shown, as read */
         int kind;
     } row[] = {
-        {"mm", "mm", "in", SW_KIND_LENGTH},
-        {"N", "N", "lbf", SW_KIND_FORCE},
-        {"N.m", "N\xc2\xb7m", "in-lbf", SW_KIND_TORQUE},
-        {"MPa", "MPa", "ksi", SW_KIND_PRESSURE},
-        {"mm2", "mm\xc2\xb2", "in\xc2\xb2", SW_KIND_AREA},
+        {"mm", "mm", "in", "in", SW_KIND_LENGTH},
+        {"N", "N", "lbf", "lbf", SW_KIND_FORCE},
+        {"N.m", "N\xc2\xb7m", "in-lbf", "in-lbf", SW_KIND_TORQUE},
+        {"MPa", "MPa", "ksi", "ksi", SW_KIND_PRESSURE},
+        {"mm2", "mm\xc2\xb2", "in\xc2\xb2", "in2", SW_KIND_AREA},
     };
     const char *shown = unit;
     if (strcmp(unit, "MPa") == 0 && fabs(value) > 0 && fabs(value) < 1) {
@@ -54,8 +54,7 @@ static void in_system(page *p, int us, double value, const char *unit,
     for (size_t i = 0; i < sizeof row / sizeof row[0]; i++)
         if (strcmp(row[i].si, unit) == 0) {
             shown = us ? row[i].us : row[i].shown;
-            value = us ? in_unit(value, i == 3 ? "in2" : row[i].us, row[i].kind)
-                       : value;
+            value = us ? in_unit(value, row[i].us_unit, row[i].kind) : value;
         }
     page_number(p, value, 4);
     if (with_unit && shown[0]) {
