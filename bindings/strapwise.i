@@ -196,7 +196,7 @@
 %rename("$ignore", regextarget = 1)
     "^sw_job_(read|free|about|corner|clamp|operation|find_operation)$";
 %rename("$ignore", regextarget = 1)
-    "^sw_job_(has_clamp|fixture|hold_in|assumed|matters|remark)$";
+    "^sw_job_(has_clamp|fixture|hold_in|assumed|matters|remark|rocks)$";
 %ignore sw_hold_map;
 %ignore sw_hold_map_in;
 %ignore sw_hold_map_defaults;

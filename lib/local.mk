@@ -126,7 +126,7 @@ libstrapwise_fixture_la_SOURCES = \
 	lib/job/remarks.c \
 	lib/job/operation.h lib/job/path.c lib/job/cuts.c \
 	lib/job/operations.c \
-	lib/job/job.c lib/job/job_answers.c lib/job/job_fixture.c \
+	lib/job/job.c lib/job/job_answers.c lib/job/job_fixture.c lib/job/job_rocks.c \
 	lib/sheet/hold_map.h lib/sheet/map_places.c lib/sheet/map_contacts.c \
 	lib/sheet/map_points.c lib/sheet/map_words.c lib/sheet/hold_map.c \
 	lib/hold/rig.h lib/hold/rig.c \

@@ -24,11 +24,19 @@ typedef struct {
     sw_hold_in in;
     sw_hold_out out;
     sw_job_operation_out about;
-    int us; /* US units first, in the verdict */
+    int rocks; /* clamp that rocks the part at its high end, or -1 */
+    int us;    /* US units first, in the verdict */
 } judged;
 
 /* What the verdict is. */
-typedef enum { STAYS = 1, TOO_LITTLE, GOES, NO_REST, CLAMP_FAILS } verdict;
+typedef enum {
+    STAYS = 1,
+    TOO_LITTLE,
+    GOES,
+    NO_REST,
+    CLAMP_FAILS,
+    CAN_ROCK
+} verdict;
 verdict judged_verdict(const judged *h);
 
 /* The torque on each clamp at which the hold limit is reached, where all are

@@ -11,7 +11,8 @@ static const char *const verdict_word[] = {NULL,
                                            "too little margin",
                                            "does not hold",
                                            "does not rest",
-                                           "clamp fails"};
+                                           "clamp fails",
+                                           "can rock"};
 
 static void points_json(json *j, const judged *h)
 {

@@ -17,6 +17,8 @@ verdict judged_verdict(const judged *h)
         return CLAMP_FAILS;
     if (o->rest != SW_REST_STAYS || o->first_to_go == SW_GOES_REST)
         return NO_REST;
+    if (h->rocks >= 0)
+        return CAN_ROCK;
     if (o->margin >= o->required_margin)
         return STAYS;
     return o->margin >= 1 ? TOO_LITTLE : GOES;
@@ -110,6 +112,7 @@ static int judge(request *r, const sw_job *job, int operation, judged *h)
     if (!h->hold)
         return complain_error(r, &err);
     h->out = sw_hold_total(h->hold, &err);
+    h->rocks = sw_job_rocks(job, operation, NULL);
     return h->out.status ? complain_error(r, &err) : DONE;
 }
 
@@ -130,7 +133,7 @@ typedef struct {
 static double rank(const judged *h)
 {
     return judged_verdict(h) == CLAMP_FAILS ? -2
-           : judged_verdict(h) == NO_REST
+           : judged_verdict(h) == NO_REST || judged_verdict(h) == CAN_ROCK
                ? -1
                : h->out.margin / h->out.required_margin;
 }

@@ -98,6 +98,17 @@ void say_verdict(page *p, const judged *h)
         say_faults(p, h->us, h->job, h->operation);
         page_add(p, ".");
         return;
+    case CAN_ROCK: {
+        const sw_job_clamp_out c = sw_job_clamp(h->job, h->rocks, NULL);
+        page_add(p, "It can rock: with ");
+        page_add(p, c.name);
+        page_add(p, " at the high end of its spread, ");
+        say_force(p, h->us, c.force_high_N);
+        page_add(p, ", and the others at their low ends the part tips over its "
+                    "supports: move that clamp in, or put a support below "
+                    "it.");
+        return;
+    }
     case STAYS:
         page_add(p, "It holds: margin ");
         break;

@@ -200,6 +200,11 @@ SW_API int sw_job_find_operation(const sw_job *job, const char *name);
 /** Whether an operation has a clamp, both by index: 1, or 0. */
 SW_API int sw_job_has_clamp(const sw_job *job, int operation, int clamp);
 
+/** Index of a clamp of an operation that rocks the part when it presses with the
+ *  high end of its spread and the others with their low ends, or -1. An error
+ *  is told in `err`, and -1. */
+SW_API int sw_job_rocks(const sw_job *job, int operation, sw_error *err);
+
 /** The part on its fixture for one operation: supports, stops, the clamps it
  *  has, each at the low end of its spread with its pulls as ranges, the weight,
  *  and at every point of the path each load of the cut, named by the point.

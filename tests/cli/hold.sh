@@ -351,4 +351,28 @@ if test -z "$unknown"; then pass; else fail "unknown:$unknown"; fi
 with_key cylinder "bored" >"$tmp/key.yaml"
 bad 2 'unknown key' check "$tmp/key.yaml"
 
+# ---- a clamp outside of the supports that outpresses the one inside
+
+cat >"$tmp/can-rock.yaml" <<'EOF2'
+strapwise: 1
+part: {size: [300 mm, 120 mm], thickness: 20 mm, weight: 10 N}
+friction: {supports: 0.4, toes: 0.1}
+supports:
+  - place: [60 mm, 10 mm]
+  - place: [250 mm, 10 mm]
+  - place: [250 mm, 110 mm]
+  - place: [60 mm, 110 mm]
+clamps:
+  - {name: mid, kind: strap, place: [100 mm, 60 mm], toward stud: +y, thread: M12, torque: 20 N.m, stud to toe: 60 mm, stud to heel: 60 mm, heel height: 20 mm, seat: spherical, restraint: held}
+  - {name: out, kind: strap, place: [30 mm, 60 mm], toward stud: -x, thread: M12, torque: 20 N.m, stud to toe: 60 mm, stud to heel: 60 mm, heel height: 20 mm, seat: spherical, restraint: held}
+operations:
+  - {cut: {kind: force, force x: 20 N}, path: {points: [[150 mm, 60 mm]]}}
+EOF2
+run hold "$tmp/can-rock.yaml"
+check test "$status" -eq 1
+has 'It can rock: with out at the high end of its spread' \
+    'put a support below it'
+run hold "$tmp/can-rock.yaml" --json
+has '"verdict": "can rock"'
+
 finish
