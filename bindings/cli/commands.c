@@ -102,10 +102,11 @@ static const command list[] = {
              "its largest sideways force; --part-length and --part-width let "
              "turning and tipping be checked; --toe-limit, or --part-material "
              "with --toe-area, bounds the force of one toe.\n",
-     .example = "strapwise tight --thread M12 --straps 4 --cut 500N "
-                "--stud-to-toe 30mm --stud-to-heel 60mm --part-height 40mm "
-                "--heel-height 40mm --part-length 240mm --part-width 160mm "
-                "--restraint held --toe-limit 12kN",
+     .example = "strapwise tight --thread M12 --lubrication oiled --straps 4 "
+                "--cut 500N --stud-to-toe 30mm --stud-to-heel 60mm "
+                "--part-height 40mm --heel-height 40mm --part-length 240mm "
+                "--part-width 160mm --nose round --restraint held --toe-limit "
+                "15kN",
      .topic = "tight",
      .more = " assumed nut_factor_from",
      .hidden = " preload_N torque_Nm" TRIALS,

@@ -9,7 +9,7 @@
 
 static void say_topics(page *p, const char *start)
 {
-    enum { PURPOSE = 16 };
+    enum { PURPOSE = 18 };
     for (int i = 0; command_at(i); i++) {
         if (strncmp(command_at(i)->name, start, strlen(start)) != 0)
             continue;

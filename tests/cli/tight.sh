@@ -45,6 +45,11 @@ has '"verdict": "none"' '"torque_Nm": null' '"remedy": "straps"'
 # a remedy carried out opens it
 good tight $strap --cut 900N --tilt 0deg --lift 0N --toe-limit 6kN --straps 12
 
+good tight --thread M12 --lubrication oiled --straps 4 --cut 500N \
+    --stud-to-toe 30mm --stud-to-heel 60mm --part-height 40mm \
+    --heel-height 40mm --part-length 240mm --part-width 160mm --nose round \
+    --restraint held --toe-limit 15kN # the help's example
+
 bad 2 '--cut: missing' $tight --tilt 0deg
 bad 2 '--straps: must be a whole number' tight $strap --cut 500N \
     --tilt 0deg --straps 3.5
