@@ -103,7 +103,8 @@ libstrapwise_la_SOURCES = \
 	lib/sheet/tilt_plot.c \
 	lib/hold/fixture_fields.c lib/hold/hold_fields.c \
 	lib/job/job_fields.c \
-	lib/hold/tight.h lib/hold/tight_resolve.c lib/hold/tight.c \
+	lib/hold/tight.h lib/hold/tight_resolve.c lib/hold/tight_need.c \
+	lib/hold/tight.c \
 	lib/hold/tight_remedy.c
 nodist_libstrapwise_la_SOURCES = $(TABLE_SOURCES) base/tables.h
 

@@ -43,7 +43,7 @@ const LESSONS = [
   {
     title: "Who gets the stud's pull?",
     set: () => bench({ seat: "spherical" }),
-    todo: "The strap is level. Slide “stud to toe” from one end to the other and watch the three arrows that point down.",
+    task: "The strap is level. Slide “stud to toe” from one end to the other and watch the three arrows that point down.",
     question: "The nut is turned to the same torque every time. Where must the stud stand for the part to get two thirds of its pull? What does the heel get when the stud stands next to it?",
     answer: () => {
       const L = firstSpan();
@@ -62,7 +62,7 @@ const LESSONS = [
   {
     title: "A heel too high, a heel too low",
     set: () => bench({ seat: "flat" }),
-    todo: "Flat washer, strap level. Raise the heel a little at a time, then lower it below level. Watch the open arrow at the toe, and the stud.",
+    task: "Flat washer, strap level. Raise the heel a little at a time, then lower it below level. Watch the open arrow at the toe, and the stud.",
     question: "Which way is the part pushed when all is level, and by what? What does each degree of tilt add? Could packing bring the side pull to nothing, and what would that do to the stud?",
     answer: () => {
       const rows = [-2, -1, 0, 1, 2, 3].map((degrees) => {
@@ -80,7 +80,7 @@ const LESSONS = [
   {
     title: "The same tilt with a spherical washer pair",
     set: () => bench({ heel_height_mm: heelFor(2), seat: "flat" }),
-    todo: "Heel high by about two degrees, flat washer. Look at the stud. Now choose the spherical washer pair, and go back and forth.",
+    task: "Heel high by about two degrees, flat washer. Look at the stud. Now choose the spherical washer pair, and go back and forth.",
     question: "What does the pair take away, and what does it leave? Look at the two lines of the plot.",
     answer: () => {
       const rows = ["flat", "spherical"].map((seat) => {
@@ -128,7 +128,7 @@ function makeLessons() {
     lesson.box.addEventListener("toggle", () => fillLesson(lesson));
     byId("lesson-list").append(make("article", { class: "lesson" },
       make("h3", { text: i + 1 + ". " + lesson.title }),
-      make("p", {}, button, " " + lesson.todo),
+      make("p", {}, button, " " + lesson.task),
       make("p", { class: "question", text: lesson.question }), lesson.box));
   });
   byId("fine").querySelectorAll("details").forEach((box) =>

@@ -4,7 +4,7 @@
  * @brief The short way: from strap, part and cut to the torque on every nut,
  *        by closed forms alone.
  *
- * Theory and limits: lib/hold/tight.c.
+ * Theory and limits: lib/hold/tight_need.c.
  */
 #ifndef STRAPWISE_TIGHT_H
 #define STRAPWISE_TIGHT_H

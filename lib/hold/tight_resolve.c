@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
  * Tight resolve: a question about equal straps with nothing left open.
- * Equations as numbered in tight.c.
+ * Equations as numbered in tight_need.c.
  */
 #include "hold/tight.h"
 
