@@ -125,7 +125,8 @@ libstrapwise_fixture_la_SOURCES = \
 	lib/job/clamp_pad.c lib/job/clamp_strength.c lib/job/clamp_place.c \
 	lib/job/clamps.c \
 	lib/job/remarks.c \
-	lib/job/operation.h lib/job/path.c lib/job/cuts.c \
+	lib/job/operation.h lib/job/path.c lib/job/cut.h lib/job/cut_turn.c \
+	lib/job/cuts.c \
 	lib/job/operations.c \
 	lib/job/job.c lib/job/job_answers.c lib/job/job_fixture.c lib/job/job_rocks.c \
 	lib/sheet/hold_map.h lib/sheet/map_places.c lib/sheet/map_contacts.c \

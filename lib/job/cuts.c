@@ -9,74 +9,32 @@
  * hull is resisted with them. Drilling: the largest and the least thrust (which
  * holds the part down) and the pull at breakthrough, each with the torque.
  *
- * Turning on a faceplate: the part turns and the tool goes round it, in the
- * part's frame. On a circle about the spindle's axis the surface runs with the
- * circle: with x, y, z of the turning room (x from the axis to the tool, y as
- * the surface runs)
- *
- *   (1)  along the feed y;  to its left -x where the circle runs
- *        counterclockwise, +x where clockwise;  up z
- *
- * The part's mass m, its middle r off the axis, pulls outward, and its weight
- * W lies in the face and goes round in the part's frame, in every direction (a
- * spindle that lies; eight of them, on an octagon about the circle):
- *
- *   (2)  F = m r w^2,  w = 2 pi n,  m = W/g
- *   (3)  W_k = W/cos(pi/8) (cos(k pi/4), sin(k pi/4))
- *
- * both with the cut and without it.
- *
- * Not in it: faceplate, clamps and balancing weights, which turn too; a spindle
- * that stands, whose part is pressed on the supports by its weight.
+ * Turning: cut_turn.c.
  */
-#include "job/operation.h"
-
-#include <strapwise/drilling.h>
-#include <strapwise/milling.h>
-#include <strapwise/turning.h>
+#include "job/cut.h"
 
 #include <string.h>
-
-#define GRAVITY 9.80665 /* m/s2, exact by definition */
 
 #define BELOW_PART 2.0 /* mm that a cutter reaches below a part cut through */
 
 enum { INSTANTS = 16 };
 
 typedef struct {
-    sw_job *job;
-    sw__reader *r;
-    int map;
-    const char *name;
-    sw__job_operation *op;
-    const sw__path_about *path;
-    sw__shape shape;
-    sw__form form;
-    double reach; /* how far off the part a point of the path may be */
-    union {
-        sw_load_in force;
-        sw_milling_in mill;
-        sw_turning_in turn;
-        sw_drilling_in drill;
-    } of;
-} draft;
-
-typedef struct {
     int kind;
     int structure;
     const char *skip;
-    void (*open)(draft *d);
-    int (*solve)(draft *d);
+    void (*open)(sw__cut_draft *d);
+    int (*solve)(sw__cut_draft *d);
 } way;
 
-static int fail(draft *d, const sw_error *inner)
+int sw__draft_fail(sw__cut_draft *d, const sw_error *inner)
 {
     return sw__fail_inner(d->r, d->map, &d->shape, inner);
 }
 
 /* Adds a load unless it is there already. */
-static void add(draft *d, double x, double y, double z, double mx, double my,
-                double mz)
+void sw__draft_add(sw__cut_draft *d, double x, double y, double z, double mx,
+                   double my, double mz)
 {
     const sw__job_sample s = {{x, y, z}, {mx, my, mz}, {0, 0}};
     sw__job_operation *op = d->op;
@@ -88,7 +46,7 @@ static void add(draft *d, double x, double y, double z, double mx, double my,
 }
 
 /* Notes what the library filled in. */
-static int note(draft *d, sw_assumption (*ask)(const void *, int))
+int sw__draft_note(sw__cut_draft *d, sw_assumption (*ask)(const void *, int))
 {
     int status = SW_OK;
     for (int i = 0; !status; i++) {
@@ -107,8 +65,8 @@ static int note(draft *d, sw_assumption (*ask)(const void *, int))
 }
 
 /* The part's own material, where the cut names none. */
-static int take_material(draft *d, char *material, size_t room, double kc11,
-                         double mc)
+int sw__draft_material(sw__cut_draft *d, char *material, size_t room,
+                       double kc11, double mc)
 {
     sw_error inner;
     const char *of_part = d->job->about.material;
@@ -130,15 +88,15 @@ static int take_material(draft *d, char *material, size_t room, double kc11,
 
 /* ---- a force that is given ---- */
 
-static void open_force(draft *d) { sw_load_defaults(&d->of.force); }
+static void open_force(sw__cut_draft *d) { sw_load_defaults(&d->of.force); }
 
-static int solve_force(draft *d)
+static int solve_force(sw__cut_draft *d)
 {
     sw_error inner;
     sw_load_in one = d->of.force;
     one.x_mm = one.y_mm = one.z_mm = 0;
     if (sw_load_resolve(&one, &inner))
-        return fail(d, &inner);
+        return sw__draft_fail(d, &inner);
     const int nothing = one.force_x_N == 0 && one.force_y_N == 0 &&
                         one.force_z_N == 0 && one.moment_x_Nm == 0 &&
                         one.moment_y_Nm == 0 && one.moment_z_Nm == 0;
@@ -146,21 +104,22 @@ static int solve_force(draft *d)
         return sw__fail_key(d->r, d->map, SW_ERR_MISSING, "cut",
                             "the cut has no force; give force x, force y, "
                             "force z (up), such as force x: 400 N");
-    add(d, one.force_x_N, one.force_y_N, one.force_z_N, one.moment_x_Nm,
-        one.moment_y_Nm, one.moment_z_Nm);
+    sw__draft_add(d, one.force_x_N, one.force_y_N, one.force_z_N,
+                  one.moment_x_Nm, one.moment_y_Nm, one.moment_z_Nm);
     return SW_OK;
 }
 
 /* ---- milling ---- */
 
-static void open_mill(draft *d) { sw_milling_defaults(&d->of.mill); }
+static void open_mill(sw__cut_draft *d) { sw_milling_defaults(&d->of.mill); }
 
 static sw_assumption ask_mill(const void *in, int index)
 {
     return sw_milling_assumed(in, index, NULL);
 }
 
-static int fail_key(draft *d, const char *key, int code, const char *message)
+static int fail_key(sw__cut_draft *d, const char *key, int code,
+                    const char *message)
 {
     const int node = sw__child(d->r, d->map, key);
     return node ? sw__fail_at(d->r, node, code, key, message)
@@ -169,7 +128,7 @@ static int fail_key(draft *d, const char *key, int code, const char *message)
 
 /* What no cutter does: slips of the pen. A feed is too large where no chip
  * space would hold it; from memory, well above every table. */
-static int check_mill(draft *d)
+static int check_mill(sw__cut_draft *d)
 {
     char message[160];
     const sw_milling_in *in = &d->of.mill;
@@ -199,7 +158,7 @@ static int check_mill(draft *d)
     return SW_OK;
 }
 
-static int solve_mill(draft *d)
+static int solve_mill(sw__cut_draft *d)
 {
     sw_error inner;
     sw_milling_in *in = &d->of.mill;
@@ -210,148 +169,45 @@ static int solve_mill(draft *d)
         return sw__fail_key(d->r, d->map, SW_ERR_MISSING, "feed",
                             "a mill needs the way it is fed: give the path "
                             "lines, or points with feed: +x");
-    int status = take_material(d, in->material, sizeof in->material,
-                               in->kc11_MPa, in->mc);
+    int status = sw__draft_material(d, in->material, sizeof in->material,
+                                    in->kc11_MPa, in->mc);
     if (status)
         return status;
     in->feed_direction_deg = 0;
     d->reach = in->diameter_mm / 2;
     const sw_milling_out m = sw_milling(in, &inner);
     if (m.status)
-        return fail(d, &inner);
+        return sw__draft_fail(d, &inner);
     /* the mean is the first: whoever asks for the way of the push finds it */
-    add(d, m.mean_x_N, m.mean_y_N, m.mean_z_N, m.mean_mx_Nm, m.mean_my_Nm,
-        m.mean_mz_Nm);
+    sw__draft_add(d, m.mean_x_N, m.mean_y_N, m.mean_z_N, m.mean_mx_Nm,
+                  m.mean_my_Nm, m.mean_mz_Nm);
     d->op->out.milling_mode = in->mode;
     d->op->out.cut_way = in->mode == SW_MILL_SIDE ? in->way : 0;
     if (hypot(m.mean_x_N, m.mean_y_N) > 0)
         d->op->out.push_deg = SW__DEG(atan2(m.mean_y_N, m.mean_x_N));
-    add(d, m.peak_x_N, m.peak_y_N, m.peak_z_N, m.peak_mx_Nm, m.peak_my_Nm,
-        m.peak_mz_Nm);
+    sw__draft_add(d, m.peak_x_N, m.peak_y_N, m.peak_z_N, m.peak_mx_Nm,
+                  m.peak_my_Nm, m.peak_mz_Nm);
     for (int i = 0; i < INSTANTS; i++) {
         const sw_cut_load_out l = sw_milling_load_at(in, i, INSTANTS, &inner);
         if (l.status)
-            return fail(d, &inner);
-        add(d, l.x_N, l.y_N, l.z_N, l.mx_Nm, l.my_Nm, l.mz_Nm);
+            return sw__draft_fail(d, &inner);
+        sw__draft_add(d, l.x_N, l.y_N, l.z_N, l.mx_Nm, l.my_Nm, l.mz_Nm);
     }
     d->op->turned = 1;
     d->op->out.warnings |= m.warnings;
-    return note(d, ask_mill);
-}
-
-/* ---- turning ---- */
-
-static void open_turn(draft *d) { sw_turning_defaults(&d->of.turn); }
-
-static sw_assumption ask_turn(const void *in, int index)
-{
-    return sw_turning_assumed(in, index, NULL);
-}
-
-/* Turns per minute, by the cutting speed where that was given. */
-static double speed_of(const draft *d)
-{
-    const sw_turning_in *in = &d->of.turn;
-    const double v = in->cutting_speed_m_per_min;
-    const double D =
-        sw__is_set(in->diameter_mm) ? in->diameter_mm : d->path->diameter_mm;
-    if (sw__is_set(in->speed_rpm) || !sw__is_set(v))
-        return in->speed_rpm;
-    return 1000 * v / (SW__PI * D);
-}
-
-/* Equation (2), and what is said of it. */
-static int add_spin(draft *d)
-{
-    char words[SW__JOB_REMARK];
-    const sw_job_out *a = &d->job->about;
-    const double rpm = speed_of(d);
-    const double x = a->centre_x_mm - d->path->axis[0];
-    const double y = a->centre_y_mm - d->path->axis[1];
-    const double off = hypot(x, y);
-    if (off < 1e-3)
-        return SW_OK;
-    sw__line line = sw__line_start(words, sizeof words);
-    sw__line_add(&line, "the part's center of gravity is ");
-    sw__add_length(&line, off);
-    sw__line_add(&line, " off the spindle's axis; ");
-    if (!sw__is_set(rpm)) {
-        sw__line_add(&line, "without a speed, what it pulls by turning is left "
-                            "out: give speed");
-        return sw__job_remark(d->job, d->name, words, d->r->err);
-    }
-    const double w = rpm * SW__PI / 30;
-    const double k = a->weight_N / GRAVITY * w * w / 1000; /* N per mm */
-    d->op->spin_N[0] = k * x;
-    d->op->spin_N[1] = k * y;
-    sw__line_add(&line, "at ");
-    sw__line_add_number(&line, round(rpm));
-    sw__line_add(&line, " rpm it pulls outward with ");
-    sw__line_add_number(&line, round(k * off));
-    sw__line_add(&line, " N, which is counted; balance of faceplate and clamps "
-                        "is not checked");
-    return sw__job_remark(d->job, d->name, words, d->r->err);
-}
-
-/* Equation (3): every sample so far, and none, with the weight all round. */
-static int add_weight(draft *d)
-{
-    enum { WAYS = 8 };
-    sw__job_operation *op = d->op;
-    const double W = d->job->about.weight_N / cos(SW__PI / WAYS);
-    sw__job_sample with = op->sample[0];
-    op->samples = 0;
-    for (int cut = 1; cut >= 0; cut--)
-        for (int i = 0; i < WAYS; i++) {
-            sw__job_sample *s = &op->sample[op->samples++];
-            if (!cut)
-                memset(&with, 0, sizeof with);
-            *s = with;
-            s->body_N[0] = W * cos(2 * SW__PI * i / WAYS);
-            s->body_N[1] = W * sin(2 * SW__PI * i / WAYS);
-        }
-    return sw__job_note_word(
-        d->job, d->name, "spindle", "lies",
-        "the weight lies in the face and turns; it presses "
-        "on no support",
-        d->r->err);
-}
-
-static int solve_turn(draft *d)
-{
-    sw_error inner;
-    sw_turning_in *in = &d->of.turn;
-    if (!d->path->circle)
-        return sw__fail_key(d->r, d->map, SW_ERR_MISSING, "circle",
-                            "turning needs a path that is a circle about the "
-                            "spindle's axis: circle, with center and diameter");
-    int status = take_material(d, in->material, sizeof in->material,
-                               in->kc11_MPa, in->mc);
-    if (status)
-        return status;
-    const sw_turning_out t = sw_turning(in, &inner);
-    if (t.status)
-        return fail(d, &inner);
-    add(d, t.y_N, d->path->clockwise ? t.x_N : -t.x_N, t.z_N, 0, 0,
-        0); /* (1) */
-    d->op->turned = 1;
-    d->op->out.warnings |= t.warnings;
-    status = add_spin(d);
-    if (!status)
-        status = add_weight(d);
-    return status ? status : note(d, ask_turn);
+    return sw__draft_note(d, ask_mill);
 }
 
 /* ---- drilling ---- */
 
-static void open_drill(draft *d) { sw_drilling_defaults(&d->of.drill); }
+static void open_drill(sw__cut_draft *d) { sw_drilling_defaults(&d->of.drill); }
 
 static sw_assumption ask_drill(const void *in, int index)
 {
     return sw_drilling_assumed(in, index, NULL);
 }
 
-static int solve_drill(draft *d)
+static int solve_drill(sw__cut_draft *d)
 {
     sw_error inner;
     sw_drilling_in *in = &d->of.drill;
@@ -360,19 +216,19 @@ static int solve_drill(draft *d)
         return fail_key(d, "feed", SW_ERR_CONFLICT,
                         "feed: more than a fifth of the drill's diameter, "
                         "which no drill stands; mistyped?");
-    int status = take_material(d, in->material, sizeof in->material,
-                               in->kc11_MPa, in->mc);
+    int status = sw__draft_material(d, in->material, sizeof in->material,
+                                    in->kc11_MPa, in->mc);
     if (status)
         return status;
     const sw_drilling_out o = sw_drilling(in, &inner);
     if (o.status)
-        return fail(d, &inner);
+        return sw__draft_fail(d, &inner);
     d->reach = 0;
-    add(d, 0, 0, o.z_low_N, 0, 0, o.mz_Nm);
-    add(d, 0, 0, -o.thrust_low_N, 0, 0, o.mz_Nm);
-    add(d, 0, 0, o.z_high_N, 0, 0, o.mz_Nm);
+    sw__draft_add(d, 0, 0, o.z_low_N, 0, 0, o.mz_Nm);
+    sw__draft_add(d, 0, 0, -o.thrust_low_N, 0, 0, o.mz_Nm);
+    sw__draft_add(d, 0, 0, o.z_high_N, 0, 0, o.mz_Nm);
     d->op->out.warnings |= o.warnings;
-    return note(d, ask_drill);
+    return sw__draft_note(d, ask_drill);
 }
 
 /* ---- all kinds ---- */
@@ -382,7 +238,8 @@ static const way all[] = {
      solve_force},
     {SW_CUT_MILL, SW_STRUCT_MILLING_IN, " feed_direction_deg", open_mill,
      solve_mill},
-    {SW_CUT_TURN, SW_STRUCT_TURNING_IN, "", open_turn, solve_turn},
+    {SW_CUT_TURN, SW_STRUCT_TURNING_IN, "", sw__draft_turn_open,
+     sw__draft_turn_solve},
     {SW_CUT_DRILL, SW_STRUCT_DRILLING_IN, "", open_drill, solve_drill},
 };
 
@@ -395,7 +252,7 @@ static int take_kind(sw__reader *r, int node, void *with)
 }
 
 /* A point of the path where nothing is to be cut is a slip of the pen. */
-static int check_reach(draft *d)
+static int check_reach(sw__cut_draft *d)
 {
     char message[160];
     const sw__outline *o = &d->job->outline;
@@ -419,7 +276,7 @@ static int check_reach(draft *d)
 }
 
 /* What can be meant, but seldom is. */
-static int remark_path(draft *d)
+static int remark_path(sw__cut_draft *d)
 {
     const sw__outline *o = &d->job->outline;
     int above = 0, off = 0, status = SW_OK;
@@ -469,7 +326,7 @@ int sw__job_cut(sw_job *job, sw__reader *r, int map, const char *name,
     status = sw__take_word(r, node, "kind", SW_WORDS_CUT_KIND, &kind);
     if (status)
         return status;
-    draft d;
+    sw__cut_draft d;
     memset(&d, 0, sizeof d);
     const way *w = &all[kind - 1];
     d.job = job;
